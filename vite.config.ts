@@ -1,0 +1,53 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+/** Real-browser tests wait for a page and a finger; a minute is a hang, not a slow machine. */
+const BROWSER_TIMEOUT_MS = 60_000;
+
+export default defineConfig({
+  // relative addresses, so the built page works from any folder of any static host
+  base: './',
+  // one page and no routes: an address with nothing behind it is an error, not the page again
+  appType: 'mpa',
+  plugins: [react()],
+  build: { target: 'es2022' },
+  test: {
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: ['tests/{calc,geom,plan,assess,words,cli}/**/*.test.ts', 'tests/*.test.ts'],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'dom',
+          environment: 'happy-dom',
+          include: ['tests/{desk,drawing,sketch,panels,storage,app}/**/*.test.{ts,tsx}'],
+          setupFiles: ['tests/support/canvasStub.ts', 'tests/support/cleanUp.ts'],
+          sequence: { groupOrder: 1 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/support/servePage.ts'],
+          // one browser at a time, and no second chance: a test that passes now and then is a failing test
+          fileParallelism: false,
+          maxWorkers: 1,
+          retry: 0,
+          testTimeout: BROWSER_TIMEOUT_MS,
+          hookTimeout: BROWSER_TIMEOUT_MS,
+          sequence: { groupOrder: 2 },
+        },
+      },
+    ],
+  },
+});
