@@ -1,0 +1,14 @@
+import { mirrorSheet } from '../../plan/edits/mirrorSheet.ts';
+import { commit } from '../edit.ts';
+import type { Act } from './act.ts';
+
+/** Turns the vehicle from left- to right-hand drive, or back, with everything on it. */
+export const mirror: Act = {
+  id: 'mirror',
+  keys: [],
+  allowed: (state) => state.plan.sheets.length > 0,
+  run: (desk) => {
+    const sheetId = desk.getState().plan.sheets[0]?.id;
+    if (sheetId !== undefined) commit(desk, 'mirror', (before) => mirrorSheet(before, sheetId));
+  },
+};

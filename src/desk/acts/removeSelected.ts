@@ -1,0 +1,25 @@
+import { removeBend } from '../../plan/edits/removeBend.ts';
+import { removeFitting } from '../../plan/edits/removeFitting.ts';
+import { removeRun } from '../../plan/edits/removeRun.ts';
+import { commit } from '../edit.ts';
+import { isLocked, nameOf } from '../selection.ts';
+import type { Act } from './act.ts';
+
+/** Deletes what is selected, at once; a short message offers to take it back. */
+export const removeSelected: Act = {
+  id: 'remove',
+  keys: ['Delete', 'Backspace'],
+  allowed: (state) => state.selection !== null && !isLocked(state.plan, state.selection),
+  run: (desk) => {
+    const { selection, plan } = desk.getState();
+    if (selection === null) return;
+    if (selection.kind === 'bend') {
+      const edit = (before: typeof plan) => removeBend(before, selection.id, selection.index);
+      commit(desk, 'removeBend', edit, { selection: { kind: 'run', id: selection.id } });
+      return;
+    }
+    const remove = selection.kind === 'fitting' ? removeFitting : removeRun;
+    const message = { id: 'removed', params: { name: nameOf(plan, selection) }, undo: true } as const;
+    commit(desk, 'remove', (before) => remove(before, selection.id), { selection: null, message });
+  },
+};

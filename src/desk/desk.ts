@@ -1,0 +1,118 @@
+/**
+ * What lies on the desk: the open plan with its history, the draft of a gesture under way, what is selected, what
+ * the hand does, where the cameras look. The only writer of the plan.
+ */
+import { temporal } from 'zundo';
+import { createStore } from 'zustand/vanilla';
+import type { FittingKind, Plan } from '../plan/schema.ts';
+
+/** What is picked out: a fitting, a run, one bend of a run. */
+export type Selection =
+  | { kind: 'fitting'; id: string }
+  | { kind: 'run'; id: string }
+  | { kind: 'bend'; id: string; index: number };
+
+/** The three ways of the hand; always visible which. */
+export type Hand = { way: 'move' } | { way: 'run' } | { way: 'place'; fitting: FittingKind };
+
+export type PaneId = 'whole' | 'bay';
+
+/** A camera maps sheet metres to css pixels of its pane: px = (m - centre) * pxPerM + pane centre. */
+export interface Camera {
+  sheetId: string;
+  centreXM: number;
+  centreYM: number;
+  pxPerM: number;
+}
+
+/** What a message can say; params beside each. Text comes from src/words by id. */
+export type MessageId =
+  /** name */
+  | 'removed'
+  /** name: the shipped example became a plan of the user's own */
+  | 'exampleCopied'
+  /** The plan is not kept in this browser; the page works on. */
+  | 'notKept'
+  /** The browser's room for pages is full. */
+  | 'storageFull'
+  /** Another tab changed this plan; what is done here is kept as a plan of its own. */
+  | 'otherTab'
+  /** time (ms since 1970): the newest saved state was damaged, an older one is open */
+  | 'olderOpened'
+  /** The saved plan was damaged beyond its revisions; the example is open. */
+  | 'savedDamaged'
+  /** The example could not be loaded; an empty plan is open. */
+  | 'exampleMissing'
+  /** code, where, and the reason's own params: a file was not opened, the open plan is as it was */
+  | 'fileRefused'
+  /** name */
+  | 'fileOpened'
+  /** name */
+  | 'fileSaved';
+
+/** A short message at the foot of the page; `undo` offers to take the act back. */
+export interface Message {
+  id: MessageId;
+  params: Readonly<Record<string, string | number>>;
+  undo: boolean;
+}
+
+/** The tracked part: the plan and the act that made it so. */
+interface Tracked {
+  plan: Plan;
+  act: string | null;
+}
+
+export interface DeskState extends Tracked {
+  /** The plan as the gesture under way would leave it; null when the hand is still. */
+  draft: Plan | null;
+  /** The act that the gesture under way would be; null when the hand is still. */
+  gesture: string | null;
+  selection: Selection | null;
+  /** The finding looked at; its places are marked on the sketch. */
+  findingId: string | null;
+  hand: Hand;
+  /** null until the pane has been measured: then the camera fits its sheet (or the bay). */
+  cameras: Record<PaneId, Camera | null>;
+  /** The pane last worked in: keys zoom it; where only one pane has room it is the one shown. */
+  pane: PaneId;
+  snap: boolean;
+  bigFingers: boolean;
+  message: Message | null;
+  /** The plan on the desk is the shipped example: the first edit makes a copy. */
+  isExample: boolean;
+}
+
+export const HISTORY_LIMIT = 500;
+
+export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers: boolean }) {
+  return createStore<DeskState>()(
+    temporal(
+      (): DeskState => ({
+        plan,
+        act: null,
+        draft: null,
+        gesture: null,
+        selection: null,
+        findingId: null,
+        hand: { way: 'move' },
+        cameras: { whole: null, bay: null },
+        pane: 'whole',
+        snap: true,
+        bigFingers: options.bigFingers,
+        message: null,
+        isExample: options.isExample,
+      }),
+      {
+        partialize: (state): Tracked => ({ plan: state.plan, act: state.act }),
+        equality: (past, current) => past.plan === current.plan,
+        limit: HISTORY_LIMIT,
+      },
+    ),
+  );
+}
+
+export type Desk = ReturnType<typeof createDesk>;
+
+/** The plan to show and to answer for: the draft while a gesture is under way, else the plan itself. */
+export const shownPlan = (state: DeskState): Plan => state.draft ?? state.plan;

@@ -1,0 +1,10 @@
+import type { Plan, Point } from '../schema.ts';
+import { runById } from '../terminals.ts';
+import { withRun } from './accept.ts';
+
+/** Puts a bend before the bend of that index (or last of all); a locked run stays as it is. */
+export function addBend(plan: Plan, runId: string, index: number, at: Point): Plan {
+  const run = runById(plan, runId);
+  if (run === undefined || run.locked || !Number.isInteger(index) || index < 0 || index > run.bends.length) return plan;
+  return withRun(plan, run, { ...run, bends: run.bends.toSpliced(index, 0, at) });
+}

@@ -1,0 +1,10 @@
+import type { Plan } from '../schema.ts';
+import { runById } from '../terminals.ts';
+import { withRun } from './accept.ts';
+
+/** Takes a bend out; a locked run stays as it is. */
+export function removeBend(plan: Plan, runId: string, index: number): Plan {
+  const run = runById(plan, runId);
+  if (run === undefined || run.locked || run.bends[index] === undefined) return plan;
+  return withRun(plan, run, { ...run, bends: run.bends.toSpliced(index, 1) });
+}

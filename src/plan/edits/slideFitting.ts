@@ -1,0 +1,30 @@
+import { runsAt } from '../runs.ts';
+import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
+import { fittingById, INLINE_KINDS } from '../terminals.ts';
+import { withFitting, withRun } from './accept.ts';
+import { bendsOf, cableThrough, cutNearest } from './cable.ts';
+import { shareTaped } from './shareTaped.ts';
+
+/**
+ * Slides a fuse or pass-through along the cable of its two runs, to the point nearest to `place`: the cable keeps its
+ * way, and bends that the fitting passes go from one run to the other. Taped runs share their total anew. Anything
+ * locked, or a fitting without exactly two runs, stays as it is.
+ */
+export function slideFitting(plan: Plan, id: string, place: Point): Plan {
+  const fitting = fittingById(plan, id);
+  const [first, second, ...others] = runsAt(plan, id);
+  if (fitting === undefined || !INLINE_KINDS.has(fitting.kind) || fitting.locked || others.length > 0) return plan;
+  if (first === undefined || second === undefined || first.locked || second.locked) return plan;
+  const cable = cableThrough(plan, fitting, first, second);
+  const cut = cable === null ? null : cutNearest(cable.points, place);
+  if (cut === null) return plan;
+
+  const [bendsIn, bendsOut] = [bendsOf(cut.before), bendsOf(cut.after)];
+  if (bendsIn.length > MAX_BENDS || bendsOut.length > MAX_BENDS) return plan;
+  const firstBends = first.to.fittingId === id ? bendsIn : bendsIn.toReversed();
+  const secondBends = second.from.fittingId === id ? bendsOut : bendsOut.toReversed();
+  const moved = withFitting(plan, fitting, { ...fitting, at: cut.at });
+  if (moved === plan) return plan;
+  const bent = withRun(moved, first, { ...first, bends: firstBends });
+  return shareTaped(withRun(bent, second, { ...second, bends: secondBends }), id);
+}

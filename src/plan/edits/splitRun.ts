@@ -1,0 +1,52 @@
+import { polylineLength } from '../../geom/polyline.ts';
+import { isIdUsed } from '../ids.ts';
+import { shareOf, splitLength, splitTaped } from '../lengths.ts';
+import { runPoints } from '../runs.ts';
+import { type Fitting, MAX_ITEMS, type Plan, type Point, type Run } from '../schema.ts';
+import { INLINE_KINDS, runById } from '../terminals.ts';
+import { acceptRun } from './accept.ts';
+import { addFitting } from './addFitting.ts';
+import { bendsOf, type Cut, cutNearest } from './cable.ts';
+
+/**
+ * Puts a fuse or pass-through into a run, at the run's nearest point to `at`. The part towards the run's `from` keeps
+ * id and name and ends at the fuse's 'in'; the rest is a new run beside it. Bends are divided; a taped length and the
+ * rise are shared by what is drawn; everything else is copied. `removeFitting` gives the one run back.
+ */
+export function splitRun(plan: Plan, runId: string, at: Point, fitting: Fitting, newRunId: string): Plan {
+  const run = runById(plan, runId);
+  if (run === undefined || !INLINE_KINDS.has(fitting.kind) || plan.runs.length >= MAX_ITEMS) return plan;
+  const cut = cutNearest(runPoints(plan, run), at);
+  if (cut === null || newRunId === fitting.id || isIdUsed(plan, newRunId)) return plan;
+  const placed = addFitting(plan, { ...fitting, at: cut.at, sheetId: run.sheetId });
+  if (placed === plan) return plan;
+  const parts = partsOf(run, cut, fitting, newRunId)
+    .map((part) => acceptRun(part, placed.fittings))
+    .filter((part) => part !== null);
+  if (parts.length < 2) return plan;
+  return { ...placed, runs: placed.runs.flatMap((other) => (other === run ? parts : [other])) };
+}
+
+function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [before: Run, after: Run] {
+  const share = shareOf(polylineLength(cut.before), polylineLength(cut.after));
+  const tapedM = run.tapedM === null ? [null, null] : splitTaped(run.tapedM, share);
+  const riseM = splitLength(run.riseM, share);
+  const [into, outOf] = fitting.kind === 'fuse' ? ['in', 'out'] : ['through', 'through'];
+  return [
+    {
+      ...run,
+      to: { fittingId: fitting.id, terminal: into },
+      bends: bendsOf(cut.before),
+      tapedM: tapedM[0] ?? null,
+      riseM: riseM[0],
+    },
+    {
+      ...run,
+      id: newRunId,
+      from: { fittingId: fitting.id, terminal: outOf },
+      bends: bendsOf(cut.after),
+      tapedM: tapedM[1] ?? null,
+      riseM: riseM[1],
+    },
+  ];
+}

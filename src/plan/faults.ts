@@ -1,0 +1,86 @@
+/** What no schema can say: that the parts of a plan fit each other. */
+import { isKnownGauge } from './gauges.ts';
+import { identified } from './ids.ts';
+import type { OpenReason } from './openReason.ts';
+import type { Fitting, Plan, Run } from './schema.ts';
+import { terminalKey, terminalsOf } from './terminals.ts';
+
+type Faults = Generator<OpenReason>;
+
+/** The first part that does not fit the rest, or null. */
+export function firstFault(plan: Plan): OpenReason | null {
+  for (const faults of [idFaults, sheetFaults, gaugeFaults, blockFaults, endFaults]) {
+    for (const fault of faults(plan)) return fault;
+  }
+  return null;
+}
+
+const named = ({ name }: { name: string }): { name?: string } => (name === '' ? {} : { name });
+
+function* idFaults(plan: Plan): Faults {
+  const firstWhere = new Map<string, string>();
+  for (const { id, where } of identified(plan)) {
+    const first = firstWhere.get(id);
+    if (first !== undefined) yield { code: 'duplicateId', where, params: { id, first } };
+    firstWhere.set(id, where);
+  }
+}
+
+function* sheetFaults(plan: Plan): Faults {
+  const sheetIds = new Set(plan.sheets.map(({ id }) => id));
+  for (const list of ['fittings', 'runs', 'areas', 'ties', 'mounts', 'pictures'] as const) {
+    for (const [index, item] of plan[list].entries()) {
+      if (sheetIds.has(item.sheetId)) continue;
+      yield { code: 'unknownSheet', where: `${list}[${index}].sheetId`, params: { id: item.sheetId, ...named(item) } };
+    }
+  }
+}
+
+function* gaugeFaults({ settings, runs }: Plan): Faults {
+  for (const [index, gauge] of settings.stock.entries()) {
+    if (!isKnownGauge(gauge)) yield { code: 'unknownGauge', where: `settings.stock[${index}]`, params: { gauge } };
+  }
+  for (const [index, run] of runs.entries()) {
+    const { size } = run.conductor;
+    if (size === 'auto' || isKnownGauge(size)) continue;
+    yield { code: 'unknownGauge', where: `runs[${index}].conductor.size`, params: { gauge: size, ...named(run) } };
+  }
+}
+
+function* blockFaults({ fittings }: Plan): Faults {
+  for (const [index, fitting] of fittings.entries()) {
+    if (fitting.kind !== 'block') continue;
+    const terminals = fitting.outputs.map(({ terminal }) => terminal);
+    const again = terminals.findIndex((terminal, place) => terminals.indexOf(terminal) < place);
+    if (again === -1) continue;
+    const where = `fittings[${index}].outputs[${again}].terminal`;
+    yield { code: 'duplicateTerminal', where, params: { terminal: terminals[again] ?? '', ...named(fitting) } };
+  }
+}
+
+function* endFaults({ fittings, runs }: Plan): Faults {
+  const byId = new Map(fittings.map((fitting) => [fitting.id, fitting]));
+  for (const [index, run] of runs.entries()) {
+    const where = `runs[${index}]`;
+    yield* endFault(run, 'from', byId, where);
+    yield* endFault(run, 'to', byId, where);
+    if (terminalKey(run.from) === terminalKey(run.to)) {
+      const fitting = byId.get(run.to.fittingId)?.name ?? '';
+      yield { code: 'selfJoin', where: `${where}.to`, params: { terminal: run.to.terminal, fitting, ...named(run) } };
+    }
+  }
+}
+
+function* endFault(run: Run, end: 'from' | 'to', byId: ReadonlyMap<string, Fitting>, where: string): Faults {
+  const { fittingId, terminal } = run[end];
+  const fitting = byId.get(fittingId);
+  if (fitting === undefined) {
+    yield { code: 'unknownFitting', where: `${where}.${end}.fittingId`, params: { id: fittingId, ...named(run) } };
+  } else if (!terminalsOf(fitting).includes(terminal)) {
+    const params = { terminal, fitting: fitting.name, kind: fitting.kind, ...named(run) };
+    yield { code: 'unknownTerminal', where: `${where}.${end}.terminal`, params };
+  } else if (fitting.sheetId !== run.sheetId) {
+    // a length drawn from one sheet to another is no length
+    yield { code: 'endOffSheet', where: `${where}.${end}`, params: { fitting: fitting.name, ...named(run) } };
+  }
+}

@@ -1,0 +1,103 @@
+/**
+ * Plans kept in this browser. Every save is a record of its own under [planId, revision], so that many plans, older
+ * states and two tabs side by side need no other layout.
+ */
+import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+
+const DATABASE = 'feedrun';
+const DATABASE_VERSION = 1;
+
+/** Saved states kept of each plan; older ones go as new ones come. */
+export const REVISIONS_KEPT = 20;
+
+interface PlanRecord {
+  planId: string;
+  /** Counts up from 1. */
+  revision: number;
+  /** When it was saved, milliseconds since 1970. */
+  time: number;
+  text: string;
+}
+
+interface Layout extends DBSchema {
+  plans: { key: [string, number]; value: PlanRecord };
+  desk: { key: string; value: { key: string; planId: string } };
+}
+
+/** A save lands, or another tab has saved in between and its newest record is told. */
+type SaveResult = { ok: true; revision: number } | { ok: false; latest: PlanRecord };
+
+export interface Store {
+  /** Saves the revision after `after`, the newest the caller has read or written (0: none). Never overwrites. */
+  saveRecord(planId: string, after: number, text: string, time: number): Promise<SaveResult>;
+  /** Every kept state of a plan, newest first. */
+  revisions(planId: string): Promise<PlanRecord[]>;
+  latest(planId: string): Promise<PlanRecord | null>;
+  /** The newest state of every plan, the last saved first. */
+  listPlans(): Promise<PlanRecord[]>;
+  /** Which plan the next visit opens. */
+  setLast(planId: string): Promise<void>;
+  getLast(): Promise<string | null>;
+  close(): void;
+}
+
+/** Rejects where the browser keeps nothing: a private window, storage switched off, a newer page's database. */
+export async function openStore(): Promise<Store> {
+  const database = await openDB<Layout>(DATABASE, DATABASE_VERSION, {
+    upgrade(fresh) {
+      fresh.createObjectStore('plans', { keyPath: ['planId', 'revision'] });
+      fresh.createObjectStore('desk', { keyPath: 'key' });
+    },
+    // a newer page in another tab wants to change the layout: let it; saves here then fail, and say so
+    blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
+  });
+  return storeOn(database);
+}
+
+/** All revisions of one plan: a shorter key array sorts before every longer one. */
+const revisionsOf = (planId: string) => IDBKeyRange.bound([planId], [planId, Number.POSITIVE_INFINITY]);
+
+function storeOn(database: IDBPDatabase<Layout>): Store {
+  return {
+    async saveRecord(planId, after, text, time) {
+      const transaction = database.transaction('plans', 'readwrite');
+      const latest = (await transaction.store.openCursor(revisionsOf(planId), 'prev'))?.value;
+      if (latest !== undefined && latest.revision !== after) {
+        await transaction.done;
+        return { ok: false, latest };
+      }
+      const revision = after + 1;
+      const old = IDBKeyRange.bound([planId], [planId, revision - REVISIONS_KEPT]);
+      await Promise.all([
+        transaction.store.add({ planId, revision, time, text }),
+        transaction.store.delete(old),
+        transaction.done,
+      ]);
+      return { ok: true, revision };
+    },
+    async revisions(planId) {
+      return (await database.getAll('plans', revisionsOf(planId))).reverse();
+    },
+    async latest(planId) {
+      const transaction = database.transaction('plans');
+      return (await transaction.store.openCursor(revisionsOf(planId), 'prev'))?.value ?? null;
+    },
+    async listPlans() {
+      const found: PlanRecord[] = [];
+      let cursor = await database.transaction('plans').store.openCursor(null, 'prev');
+      while (cursor !== null) {
+        found.push(cursor.value);
+        // on to the newest record of the plan before
+        cursor = await cursor.continue([cursor.value.planId, Number.NEGATIVE_INFINITY]);
+      }
+      return found.sort((a, b) => b.time - a.time);
+    },
+    async setLast(planId) {
+      await database.put('desk', { key: 'last', planId });
+    },
+    async getLast() {
+      return (await database.get('desk', 'last'))?.planId ?? null;
+    },
+    close: () => database.close(),
+  };
+}
