@@ -1,0 +1,98 @@
+/**
+ * What stands beside fittings and runs: the user's own name and one line of figures. The words come from outside, so
+ * that the drawing is the same in every language.
+ */
+import type { Assessment, FuseAnswer, RunAnswer, SourceAnswer } from '../assess/answer.ts';
+import { between, distance } from '../geom/point.ts';
+import { polylineLength, segmentsOf } from '../geom/polyline.ts';
+import { runPoints } from '../plan/runs.ts';
+import type { Fitting, Plan, Point, Run } from '../plan/schema.ts';
+import type { LabelShape } from './shapes.ts';
+
+/** How figures are said. */
+export interface LabelWords {
+  length(m: number): string;
+  /** A length that was measured, and so beats the drawn one. */
+  taped(m: number): string;
+  current(a: number): string;
+  power(w: number): string;
+  gauge(id: string): string;
+  /** Beside the stripe: how long the unprotected stretch is. */
+  unprotected(m: number): string;
+  /** Between two figures of one line. */
+  separator: string;
+}
+
+function ratedFuse(fuses: readonly FuseAnswer[], fittingId: string): number | null {
+  return fuses.find((fuse) => fuse.fittingId === fittingId && fuse.terminal === null)?.ratingA ?? null;
+}
+
+function fittingFigures(fitting: Fitting, answer: Assessment, words: LabelWords): string {
+  if (fitting.kind === 'fuse') {
+    const ratingA = ratedFuse(answer.fuses, fitting.id);
+    return ratingA === null ? '' : words.current(ratingA);
+  }
+  if (fitting.kind === 'amplifier') return fitting.ratedW === null ? '' : words.power(fitting.ratedW.value);
+  return '';
+}
+
+function fittingLabel(fitting: Fitting, answer: Assessment, words: LabelWords): LabelShape {
+  const figures = fittingFigures(fitting, answer, words);
+  return {
+    key: `fitting.${fitting.id}`,
+    kind: 'fitting',
+    id: fitting.id,
+    at: fitting.at,
+    title: fitting.name,
+    figures,
+  };
+}
+
+/** The middle of the longest straight piece: clear of bends, which are there to be taken hold of. */
+function middleOf(points: readonly Point[]): Point | null {
+  let longest: { at: Point; lengthM: number } | null = null;
+  for (const [a, b] of segmentsOf(points)) {
+    const lengthM = distance(a, b);
+    if (longest === null || lengthM > longest.lengthM) longest = { at: between(a, b, 0.5), lengthM };
+  }
+  return longest?.at ?? null;
+}
+
+function runLabel(plan: Plan, run: Run, answer: RunAnswer, words: LabelWords): LabelShape | null {
+  const at = middleOf(runPoints(plan, run));
+  // an unprotected stretch has its length beside it in large figures already
+  if (at === null || run.kind === 'remote' || answer.unprotectedM > 0) return null;
+  const { lengthM, origin } = answer.length;
+  const lengthText = origin === 'taped' ? words.taped(lengthM) : words.length(lengthM);
+  const gauge = answer.gauge === null ? [] : [words.gauge(answer.gauge)];
+  const figures = [...gauge, lengthText].join(words.separator);
+  return { key: `run.${run.id}`, kind: 'run', id: run.id, at, title: run.name, figures };
+}
+
+function hazardLabel(plan: Plan, source: SourceAnswer, words: LabelWords): LabelShape | null {
+  if (!(source.unprotectedM > 0)) return null;
+  const runs = source.runIds.flatMap((id) => plan.runs.filter((run) => run.id === id));
+  // the longest of its runs: that is where the stripe is seen
+  const lines = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
+  const at = middleOf(lines[0] ?? []);
+  if (at === null) return null;
+  const figures = words.unprotected(source.unprotectedM);
+  return { key: `hazard.${source.fittingId}`, kind: 'hazard', id: source.fittingId, at, title: '', figures };
+}
+
+/** Labels of one sheet, the most telling first: where two would overlap, the earlier one stays. */
+export function drawLabels(plan: Plan, sheetId: string, answer: Assessment, words: LabelWords): LabelShape[] {
+  const runs = plan.runs.filter((run) => run.sheetId === sheetId);
+  const runAnswers = new Map(answer.runs.map((run) => [run.runId, run]));
+  const labels = [
+    ...answer.sources.map((source) => hazardLabel(plan, source, words)),
+    ...plan.fittings
+      .filter((fitting) => fitting.sheetId === sheetId)
+      .map((fitting) => fittingLabel(fitting, answer, words)),
+    ...runs.map((run) => {
+      const of = runAnswers.get(run.id);
+      return of === undefined ? null : runLabel(plan, run, of, words);
+    }),
+  ];
+  return labels.filter((label) => label !== null);
+}

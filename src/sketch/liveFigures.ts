@@ -1,0 +1,57 @@
+/** The figures beside a finger that drags: what it changes, said at once. */
+import type { Assessment } from '../assess/answer.ts';
+import { polylineLength } from '../geom/polyline.ts';
+import { runsAt } from '../plan/runs.ts';
+import type { Plan } from '../plan/schema.ts';
+import { type Units, words } from '../words/index.ts';
+import type { HandState } from './tools/state.ts';
+
+export interface LiveFigure {
+  name: string;
+  value: string;
+  /** The unprotected length: it carries the hazard's colours. */
+  isHazard: boolean;
+}
+
+/** Runs whose length the drag changes and is worth saying: one, or the two at a fuse. */
+function heldRuns(state: HandState, plan: Plan): string[] {
+  switch (state.name) {
+    case 'move.draggingBend':
+      return [state.runId];
+    case 'move.draggingFitting':
+      return runsAt(plan, state.fittingId).map(({ id }) => id);
+    case 'place.aiming':
+      return runsAt(plan, state.fitting.id).map(({ id }) => id);
+    default:
+      return [];
+  }
+}
+
+function lengthOf(state: HandState, plan: Plan, answer: Assessment, units: Units): string | null {
+  if (state.name === 'run.drawing') {
+    const { trace, stroke } = state;
+    const scale = plan.sheets[0]?.scale.value ?? 1;
+    return units.length(polylineLength([trace.start, ...trace.bends, ...stroke]) * scale);
+  }
+  const ids = heldRuns(state, plan);
+  if (ids.length === 0 || ids.length > 2) return null;
+  const lengths = ids.flatMap((id) =>
+    answer.runs.filter(({ runId }) => runId === id).map(({ length }) => length.lengthM),
+  );
+  return lengths.length === 0 ? null : lengths.map((lengthM) => units.length(lengthM)).join(' + ');
+}
+
+/** Rows to show; none while nothing is being changed. */
+export function liveFigures(state: HandState, plan: Plan, answer: Assessment, units: Units): LiveFigure[] {
+  const { live } = words.sketch;
+  const length = lengthOf(state, plan, answer, units);
+  const rows: LiveFigure[] = length === null ? [] : [{ name: live.length, value: length, isHazard: false }];
+  if (state.name !== 'move.draggingFitting' && state.name !== 'move.draggingBend' && state.name !== 'place.aiming') {
+    return rows;
+  }
+  const unprotectedM = Math.max(0, ...answer.sources.map((source) => source.unprotectedM));
+  if (unprotectedM > 0) rows.push({ name: live.unprotected, value: units.length(unprotectedM), isHazard: true });
+  const drop = answer.figures.worstDrop.value;
+  if (typeof drop === 'number') rows.push({ name: live.drop, value: units.voltage(drop), isHazard: false });
+  return rows;
+}

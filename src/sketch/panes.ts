@@ -1,0 +1,82 @@
+/** The panes as places on the page: which one a finger is over, and what of the sheet lies under it. */
+import { type PaneSize, toScreen, toSheet } from '../desk/camera.ts';
+import type { Camera, Desk, PaneId } from '../desk/desk.ts';
+import type { Point } from '../plan/schema.ts';
+import { setCamera } from './cameras.ts';
+import type { ClientPoint } from './input/gestures.ts';
+
+interface Mounted {
+  element: HTMLElement;
+  size: PaneSize;
+}
+
+export class Panes {
+  readonly #mounted = new Map<PaneId, Mounted>();
+  /** Cameras as they were fitted: as long as one is in use, nobody has moved it. Kept while a pane is not shown. */
+  readonly #fitted = new Map<PaneId, Camera>();
+
+  constructor(private readonly desk: Desk) {}
+
+  /** Called when a pane appears or changes its size. */
+  mount(id: PaneId, element: HTMLElement, size: PaneSize): void {
+    this.#mounted.set(id, { element, size });
+  }
+
+  unmount(id: PaneId): void {
+    this.#mounted.delete(id);
+  }
+
+  /** Whether someone has moved the camera of a pane that shows this sheet. */
+  isMoved(id: PaneId, sheetId: string): boolean {
+    const camera = this.camera(id);
+    return camera !== null && camera.sheetId === sheetId && camera !== this.#fitted.get(id);
+  }
+
+  fit(id: PaneId, camera: Camera): void {
+    this.#fitted.set(id, camera);
+    setCamera(this.desk, id, camera);
+  }
+
+  camera(id: PaneId): Camera | null {
+    return this.desk.getState().cameras[id];
+  }
+
+  sizeOf(id: PaneId): PaneSize | null {
+    return this.#mounted.get(id)?.size ?? null;
+  }
+
+  /** The pane under a point of the page; null beside all of them: over the shelf, say. */
+  at({ xPx, yPx }: ClientPoint): PaneId | null {
+    for (const [id, { element }] of this.#mounted) {
+      const box = element.getBoundingClientRect();
+      if (xPx >= box.left && xPx <= box.right && yPx >= box.top && yPx <= box.bottom) return id;
+    }
+    return null;
+  }
+
+  /** The pane under the point, or the one given when it is over none. */
+  nearest(point: ClientPoint, fallback: PaneId): PaneId {
+    return this.at(point) ?? fallback;
+  }
+
+  /** Place on the sheet under a point of the page, seen through that pane; null before it has been measured. */
+  toSheet(id: PaneId, point: ClientPoint): { at: Point; pxPerM: number } | null {
+    const mounted = this.#mounted.get(id);
+    const camera = this.camera(id);
+    if (mounted === undefined || camera === null) return null;
+    return { at: toSheet(camera, mounted.size, this.inPane(id, point)), pxPerM: camera.pxPerM };
+  }
+
+  /** Px from the top left of the pane. */
+  inPane(id: PaneId, { xPx, yPx }: ClientPoint): { xPx: number; yPx: number } {
+    const box = this.#mounted.get(id)?.element.getBoundingClientRect();
+    return { xPx: xPx - (box?.left ?? 0), yPx: yPx - (box?.top ?? 0) };
+  }
+
+  /** Px from the top left of the pane at which a place of the sheet is drawn. */
+  toPane(id: PaneId, at: Point): { xPx: number; yPx: number } | null {
+    const mounted = this.#mounted.get(id);
+    const camera = this.camera(id);
+    return mounted === undefined || camera === null ? null : toScreen(camera, mounted.size, at);
+  }
+}

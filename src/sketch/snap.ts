@@ -1,0 +1,55 @@
+/** Where a thing held by a finger comes to lie: on the axis of another, on a 45 degree line, else on the grid. */
+import { distance } from '../geom/point.ts';
+import { snapAngle, snapToGrid } from '../geom/snap.ts';
+import type { Point } from '../plan/schema.ts';
+import { gridStepM } from './grid.ts';
+
+/** How near a line has to be to pull, screen px. */
+const PULL_PX = 7;
+const ANGLE_DEG = 45;
+
+export interface SnapAim {
+  point: Point;
+  pxPerM: number;
+  /** Other fittings: their axes pull. */
+  others: readonly Point[];
+  /** The bend or terminal before: lines from it at 45 degrees pull. */
+  from: Point | null;
+}
+
+/** A line that pulled, for drawing: from the thing it belongs to. */
+export interface Guide {
+  from: Point;
+  to: Point;
+}
+
+export interface Snapped {
+  point: Point;
+  guides: readonly Guide[];
+}
+
+/** The value on one axis of the fitting that pulls most, or null. */
+function axisPull(value: number, others: readonly Point[], axis: 'xM' | 'yM', pullM: number): Point | null {
+  let best: Point | null = null;
+  for (const other of others) {
+    const offM = Math.abs(other[axis] - value);
+    if (offM <= pullM && (best === null || offM < Math.abs(best[axis] - value))) best = other;
+  }
+  return best;
+}
+
+/** Pulls the point to what is near; the grid holds on each axis that nothing pulls. */
+export function snapPoint({ point, pxPerM, others, from }: SnapAim): Snapped {
+  const pullM = PULL_PX / pxPerM;
+  const onX = axisPull(point.xM, others, 'xM', pullM);
+  const onY = axisPull(point.yM, others, 'yM', pullM);
+  const gridded = snapToGrid(point, gridStepM(pxPerM));
+  const snapped = { xM: onX?.xM ?? gridded.xM, yM: onY?.yM ?? gridded.yM };
+  if (onX === null && onY === null && from !== null) {
+    const onRay = snapAngle(from, point, ANGLE_DEG);
+    if (distance(onRay, point) <= pullM) return { point: onRay, guides: [{ from, to: onRay }] };
+  }
+  const pulling = onX === onY ? [onX] : [onX, onY];
+  const guides = pulling.flatMap((other) => (other === null ? [] : [{ from: other, to: snapped }]));
+  return { point: snapped, guides };
+}

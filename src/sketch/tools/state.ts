@@ -1,0 +1,63 @@
+/** What the hand is doing, as plain data: each name is a state, its file says what happens next. */
+import type { PaneId } from '../../desk/desk.ts';
+import type { Picked } from '../../drawing/pick.ts';
+import type { Fitting, Point, TerminalRef } from '../../plan/schema.ts';
+import type { ClientPoint, Gesture, OneFinger } from '../input/gestures.ts';
+
+/** A run being drawn that has no end yet, so that it is no part of the plan. */
+export interface Trace {
+  from: TerminalRef;
+  start: Point;
+  bends: readonly Point[];
+}
+
+type MoveState =
+  | { name: 'move.idle' }
+  | { name: 'move.pressed'; picked: Picked | null }
+  | {
+      name: 'move.draggingFitting';
+      fittingId: string;
+      home: Point;
+      grip: Point;
+      act: 'moveFitting' | 'dropOnRun';
+      splits: string | null;
+      newRunId: string;
+    }
+  | { name: 'move.draggingBend'; runId: string; index: number; isNew: boolean; before: Point | null };
+
+type RunState =
+  | { name: 'run.idle' }
+  | {
+      name: 'run.pickingTerminal';
+      fittingId: string;
+      terminals: readonly TerminalRef[];
+      pane: PaneId;
+      trace: Trace | null;
+    }
+  | {
+      name: 'run.drawing';
+      trace: Trace /** Free-hand points of the drag under way, the tip last. */;
+      stroke: readonly Point[];
+    };
+
+type PlaceState =
+  | { name: 'place.idle' }
+  | { name: 'place.aiming'; fitting: Fitting; newRunId: string; at: Point | null; splits: string | null };
+
+/** Panning is the same in every way of the hand; afterwards it goes on where it was. */
+type PanningState = { name: 'panning'; pane: PaneId; last: ClientPoint; back: RestState };
+
+/** States in which no finger is needed to stay. */
+export type RestState = Extract<HandState, { name: 'move.idle' | 'run.idle' | 'run.drawing' | 'place.idle' }>;
+
+export type HandState = MoveState | RunState | PlaceState | PanningState;
+
+export type StateNamed<N extends HandState['name']> = Extract<HandState, { name: N }>;
+
+/** What a state hears: one finger, the end of it, or a button over the sketch. */
+export type HandEvent =
+  | OneFinger<PaneId>
+  | Extract<Gesture<PaneId>, { kind: 'cancel' }>
+  | { kind: 'choose'; terminal: string }
+  | { kind: 'back' }
+  | { kind: 'drop' };

@@ -1,0 +1,60 @@
+/** Which terminal of a fitting a run may start from or end at, so that only real choices are asked about. */
+import { connectRefusal } from '../../desk/connect.ts';
+import { runsAt } from '../../plan/runs.ts';
+import type { Plan, RunKind, TerminalRef } from '../../plan/schema.ts';
+import { fittingById, terminalKey, terminalsOf } from '../../plan/terminals.ts';
+
+/** What a terminal is for; null when it takes either side and nothing is joined to its fitting yet. */
+function sideOf(plan: Plan, ref: TerminalRef): RunKind | null {
+  const fitting = fittingById(plan, ref.fittingId);
+  switch (fitting?.kind) {
+    case 'ground':
+      return 'ground';
+    case 'battery':
+      return ref.terminal === 'negative' ? 'ground' : 'power';
+    case 'amplifier':
+      return ref.terminal === 'supply' ? 'power' : ref.terminal === 'ground' ? 'ground' : 'remote';
+    default: {
+      const [first, ...others] = runsAt(plan, ref.fittingId).map(({ kind }) => kind);
+      return first !== undefined && others.every((kind) => kind === first) ? first : null;
+    }
+  }
+}
+
+export function isTaken(plan: Plan, ref: TerminalRef): boolean {
+  const key = terminalKey(ref);
+  return plan.runs.some(({ from, to }) => terminalKey(from) === key || terminalKey(to) === key);
+}
+
+const refsOf = (plan: Plan, fittingId: string): TerminalRef[] => {
+  const fitting = fittingById(plan, fittingId);
+  return fitting === undefined ? [] : terminalsOf(fitting).map((terminal) => ({ fittingId, terminal }));
+};
+
+/** A fuse has two ends that are alike: the free one is meant, the way the run is drawn deciding which of two. */
+function freeEndOfFuse(plan: Plan, refs: readonly TerminalRef[], first: 'in' | 'out'): TerminalRef[] {
+  const free = refs.filter((ref) => !isTaken(plan, ref));
+  const [only] = free.toSorted((a) => (a.terminal === first ? -1 : 1));
+  return only === undefined ? [...refs] : [only];
+}
+
+/** Where a run may start: one terminal is meant without asking, several are offered. */
+export function startsAt(plan: Plan, fittingId: string): TerminalRef[] {
+  const refs = refsOf(plan, fittingId);
+  return fittingById(plan, fittingId)?.kind === 'fuse' ? freeEndOfFuse(plan, refs, 'out') : refs;
+}
+
+/**
+ * Where a run from that terminal may end. A supply is not offered to a ground lead, nor a post that is joined to it
+ * already; where nothing fits, everything that can be joined is offered, since the plan may be meant to show a fault.
+ */
+export function endsAt(plan: Plan, from: TerminalRef, fittingId: string): TerminalRef[] {
+  const joinable = refsOf(plan, fittingId).filter((to) => connectRefusal(plan, from, to) === null);
+  const side = sideOf(plan, from);
+  const fitting = joinable.filter((to) => {
+    const other = sideOf(plan, to);
+    return side === null || other === null || side === other;
+  });
+  const offered = fitting.length > 0 ? fitting : joinable;
+  return fittingById(plan, fittingId)?.kind === 'fuse' ? freeEndOfFuse(plan, offered, 'in') : offered;
+}

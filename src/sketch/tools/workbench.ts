@@ -1,0 +1,91 @@
+/** What the states of every tool work with: the desk, the panes, the draft, and what lies under a finger. */
+import type { ConnectRefusal } from '../../desk/connect.ts';
+import type { Desk, PaneId } from '../../desk/desk.ts';
+import { shownPlan } from '../../desk/desk.ts';
+import { halfPlatePx } from '../../drawing/fittings.ts';
+import { type Picked, pick, REACH_BIG_PX, REACH_PX, targetsOf } from '../../drawing/pick.ts';
+import type { Plan, Point } from '../../plan/schema.ts';
+import type { ClientPoint } from '../input/gestures.ts';
+import type { Panes } from '../panes.ts';
+import { type Guide, snapPoint } from '../snap.ts';
+import type { Drafts } from './drafts.ts';
+
+/** The same list each time, so that nothing is drawn anew for it. */
+const NO_GUIDES: readonly Guide[] = [];
+
+/** A place on the sheet with the zoom through which it was pointed at. */
+export interface Aim {
+  at: Point;
+  pxPerM: number;
+}
+
+export class Workbench {
+  /** Lines that pulled the last snapped point, for drawing. */
+  guides: readonly Guide[] = NO_GUIDES;
+  /** Why the last end of a run was not accepted; until the next event. */
+  refusal: ConnectRefusal | null = null;
+
+  constructor(
+    readonly desk: Desk,
+    readonly panes: Panes,
+    readonly drafts: Drafts,
+  ) {}
+
+  /** The plan that is seen. */
+  get plan(): Plan {
+    return shownPlan(this.desk.getState());
+  }
+
+  get sheetId(): string {
+    const { cameras, plan } = this.desk.getState();
+    return cameras.whole?.sheetId ?? cameras.bay?.sheetId ?? plan.sheets[0]?.id ?? '';
+  }
+
+  get reachPx(): number {
+    return this.desk.getState().bigFingers ? REACH_BIG_PX : REACH_PX;
+  }
+
+  /** The place under a finger, seen through the pane on which it came down. */
+  aim(pane: PaneId, at: ClientPoint): Aim | null {
+    return this.panes.toSheet(pane, at);
+  }
+
+  /** The place under a finger that may cross from pane to pane: seen through the pane it is over now. */
+  aimAcross(pane: PaneId, at: ClientPoint): Aim | null {
+    return this.panes.toSheet(this.panes.nearest(at, pane), at);
+  }
+
+  pick({ at, pxPerM }: Aim, meansTerminals = false): Picked | null {
+    return pick(targetsOf(this.plan, this.sheetId, meansTerminals), at, pxPerM, this.reachPx);
+  }
+
+  /**
+   * Pulled to grid, axes and 45 degree lines, unless the switch or Alt says not to. `except` is the fitting that moves:
+   * its own axes do not pull.
+   */
+  snap(aim: Aim, options: { alt: boolean; from?: Point | null; except?: string | null }): Point {
+    this.guides = NO_GUIDES;
+    if (options.alt || !this.desk.getState().snap) return aim.at;
+    const others = this.plan.fittings
+      .filter(({ id, sheetId }) => sheetId === this.sheetId && id !== options.except)
+      .map(({ at }) => at);
+    const snapped = snapPoint({ point: aim.at, pxPerM: aim.pxPerM, others, from: options.from ?? null });
+    this.guides = snapped.guides;
+    return snapped.point;
+  }
+
+  /** How near a run has to be for a fuse to go into it, m: a plate that touches the cable is meant to. */
+  runReachM(pxPerM: number): number {
+    return Math.max(this.reachPx, halfPlatePx(pxPerM)) / pxPerM;
+  }
+
+  /** Says why two terminals were not joined. */
+  refuse(reason: ConnectRefusal): void {
+    this.refusal = reason;
+  }
+
+  /** Free of guides: nothing is held any more. */
+  rest(): void {
+    this.guides = NO_GUIDES;
+  }
+}
