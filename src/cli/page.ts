@@ -7,6 +7,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** A served page: where it answers, and how to stop it. */
 export interface ServedPage {
   readonly url: string;
+  /** All its addresses: more than one when it serves every network of the machine. */
+  readonly urls: readonly string[];
   close(): Promise<void>;
 }
 
@@ -41,8 +43,8 @@ export async function servePage(outDir: string, host: string, port: number): Pro
     build: { outDir },
     preview: { host, port, strictPort: true, open: false },
   });
-  const address = server.httpServer.address();
-  if (address === null || typeof address === 'string') throw new Error('The server has no network address.');
-  const shownHost = host.includes(':') ? `[${host}]` : host;
-  return { url: `http://${shownHost}:${address.port}/`, close: () => server.close() };
+  const urls = [...(server.resolvedUrls?.local ?? []), ...(server.resolvedUrls?.network ?? [])];
+  const [url] = urls;
+  if (url === undefined) throw new Error(`The server found no address for the host '${host}'.`);
+  return { url, urls, close: () => server.close() };
 }

@@ -68,7 +68,7 @@ endWithParent();
 await buildPage('dist').catch((error: unknown) => fail(`The page could not be built. ${String(error)}`));
 try {
   const page = await servePage('dist', host, port);
-  console.log(`Feedrun is at ${page.url}  (Ctrl-C ends it)`);
+  console.log(`Feedrun is at ${page.urls.join(' and ')}  (Ctrl-C ends it)`);
 } catch (error) {
   fail(whyNotServed(error, host, port));
 }

@@ -1,13 +1,29 @@
 import type { Assessment } from '../assess/answer.ts';
-import { assess } from '../assess/assess.ts';
 import type { Plan } from '../plan/schema.ts';
+
+type Assess = (plan: Plan) => Assessment;
+
+let assess: Assess | null = null;
+let loading: Promise<void> | null = null;
+
+/** Fetches what works out the answer, once: it comes beside the page, which shows its frame meanwhile. */
+export function loadAssess(): Promise<void> {
+  loading ??= import('../assess/assess.ts').then((room) => {
+    assess = room.assess;
+  });
+  return loading;
+}
 
 const answers = new WeakMap<Plan, Assessment>();
 
-/** The assessment of a plan, worked out once per plan object: plans are never changed in place. */
+/**
+ * The assessment of a plan, worked out once per plan object: plans are never changed in place.
+ * Throws before `loadAssess` has settled: nothing that shows an answer is rendered until then.
+ */
 export function answerOf(plan: Plan): Assessment {
   const known = answers.get(plan);
   if (known !== undefined) return known;
+  if (assess === null) throw new Error('An answer was asked for before the assessment was loaded.');
   const answer = assess(plan);
   answers.set(plan, answer);
   return answer;

@@ -1,9 +1,11 @@
-import { describe, expect, it } from 'vitest';
-import { answerOf } from '../../src/desk/answer.ts';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { answerOf, loadAssess } from '../../src/desk/answer.ts';
 import { createDesk, shownPlan } from '../../src/desk/desk.ts';
 import { beginGesture, draftGesture, redo, undo } from '../../src/desk/edit.ts';
 import { removeRun } from '../../src/plan/edits/removeRun.ts';
 import { vanWithFeed } from './plans.ts';
+
+beforeAll(loadAssess);
 
 describe('the answer for a plan', () => {
   it('is worked out once for a plan, and the same again for an equal one', () => {

@@ -1,7 +1,7 @@
 import { act, fireEvent, render, screen, within } from '@testing-library/react';
 import { StrictMode } from 'react';
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { answerOf } from '../../src/desk/answer.ts';
+import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
+import { answerOf, loadAssess } from '../../src/desk/answer.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { newPlan } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
@@ -9,6 +9,8 @@ import type { Plan } from '../../src/plan/schema.ts';
 import { Sketch } from '../../src/sketch/Sketch.tsx';
 import { BENCH, emptyPlan, feedPlan, SHEET } from '../drawing/support/plans.ts';
 import { send, tap } from './support/finger.ts';
+
+beforeAll(loadAssess);
 
 let room = { widthPx: 1400, heightPx: 900 };
 

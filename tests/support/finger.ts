@@ -10,6 +10,9 @@ export interface Place {
 type TouchType = 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel';
 
 const MOVE_STEPS = 8;
+/** Half the width of what touches the glass, CSS pixels. */
+const FINGERTIP_PX = 8;
+const SIDE_OF_HAND_PX = 70;
 const LONG_PRESS_MS = 800;
 
 function between(from: Place, to: Place, part: number): Place {
@@ -33,8 +36,15 @@ export class Finger {
     return new Finger(page, await page.context().newCDPSession(page));
   }
 
-  private async send(type: TouchType, touches: ReadonlyMap<number, Place>): Promise<void> {
-    const touchPoints = [...touches].map(([id, { x, y }]) => ({ id, x, y, radiusX: 8, radiusY: 8, force: 1 }));
+  private async send(type: TouchType, touches: ReadonlyMap<number, Place>, radiusPx = FINGERTIP_PX): Promise<void> {
+    const touchPoints = [...touches].map(([id, { x, y }]) => ({
+      id,
+      x,
+      y,
+      radiusX: radiusPx,
+      radiusY: radiusPx,
+      force: 1,
+    }));
     await this.session.send('Input.dispatchTouchEvent', { type, touchPoints });
     // a move reaches the page with its next frame, and what the page makes of it is drawn with the one after
     await drawn(this.page);
@@ -70,6 +80,12 @@ export class Finger {
   async cancel(): Promise<void> {
     this.onGlass.clear();
     await this.send('touchCancel', new Map());
+  }
+
+  /** The side of the hand comes to lie where the finger is. */
+  async layHand(id = 1): Promise<void> {
+    this.onGlass.set(id, { ...this.placeOf(id), y: this.placeOf(id).y + 1 });
+    await this.send('touchMove', this.onGlass, SIDE_OF_HAND_PX);
   }
 
   async tap(at: Place): Promise<void> {

@@ -1,0 +1,142 @@
+import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
+import '../look/look.css';
+import './App.css';
+import type { Desk } from '../desk/desk.ts';
+import { PLAN_KEYS_ATTRIBUTE } from '../desk/keys.ts';
+import { restoreTheme } from '../look/theme.ts';
+import { goToInspector } from '../panels/inspector/goToInspector.ts';
+import { MessageBar } from '../panels/message/MessageBar.tsx';
+import { Icon } from '../panels/shelf/Icon.tsx';
+import { Shelf } from '../panels/shelf/Shelf.tsx';
+import { Headline } from '../panels/summary/Headline.tsx';
+import { Summary } from '../panels/summary/Summary.tsx';
+import { Topbar, type TopbarDialog } from '../panels/topbar/Topbar.tsx';
+import { DeskContext, useDesk } from '../panels/useDesk.ts';
+import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
+import { Sketch } from '../sketch/Sketch.tsx';
+import { words } from '../words/index.ts';
+import { AnswerReady } from './AnswerReady.tsx';
+import { DropHint } from './DropHint.tsx';
+import type { Keeping } from './keeping.ts';
+
+// what the first paint does not need
+const Inspector = lazy(() => import('../panels/inspector/Inspector.tsx'));
+const List = lazy(() => import('../panels/list/List.tsx'));
+const WhyDialog = lazy(() => import('../panels/why/WhyDialog.tsx'));
+const NewPlanDialog = lazy(() => import('../panels/topbar/NewPlanDialog.tsx'));
+const OpenDialog = lazy(() => import('../panels/topbar/OpenDialog.tsx'));
+const SettingsDialog = lazy(() => import('../panels/topbar/SettingsDialog.tsx'));
+const LegendDialog = lazy(() => import('../panels/topbar/LegendDialog.tsx'));
+
+type Opened = { kind: TopbarDialog } | { kind: 'why'; whyId: string; title: string };
+
+function OpenedDialog({ opened, files, onClose }: { opened: Opened; files: Keeping; onClose: () => void }) {
+  switch (opened.kind) {
+    case 'why':
+      return <WhyDialog whyId={opened.whyId} title={opened.title} onClose={onClose} />;
+    case 'newPlan':
+      return <NewPlanDialog onClose={onClose} />;
+    case 'open':
+      return <OpenDialog files={files} onClose={onClose} />;
+    case 'settings':
+      return <SettingsDialog onClose={onClose} />;
+    case 'legend':
+      return <LegendDialog onClose={onClose} />;
+  }
+}
+
+/** The answer and what is selected: a column beside the sketch, or a sheet pulled up from below it. */
+function Answer({ isPulled, onPull }: { isPulled: boolean; onPull: (isPulled: boolean) => void }) {
+  const hasSelection = useDesk((state) => state.selection !== null);
+  const { summary } = words;
+  return (
+    <section
+      className={`answer${isPulled ? ' answer-pulled' : ''}${hasSelection ? ' answer-selected' : ''}`}
+      aria-label={summary.label}
+    >
+      <button type="button" className="answer-pull" aria-expanded={isPulled} onClick={() => onPull(!isPulled)}>
+        <Icon name={isPulled ? 'down' : 'up'} />
+        <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>
+      </button>
+      <Headline />
+      {hasSelection ? (
+        <button type="button" className="answer-edit" onClick={() => onPull(true)}>
+          {summary.edit}
+        </button>
+      ) : null}
+      <div className="answer-scroll">
+        <Summary />
+      </div>
+      {hasSelection ? (
+        <div className="answer-inspector">
+          <Suspense fallback={null}>
+            <Inspector />
+          </Suspense>
+        </div>
+      ) : null}
+    </section>
+  );
+}
+
+export function App({ desk, store }: { desk: Desk; store: Keeping }) {
+  return (
+    <DeskContext value={desk}>
+      <Page desk={desk} files={store} />
+    </DeskContext>
+  );
+}
+
+function Page({ desk, files }: { desk: Desk; files: Keeping }) {
+  const [opened, setOpened] = useState<Opened | null>(null);
+  const [isListOpen, setListOpen] = useState(false);
+  const [isPulled, setPulled] = useState(false);
+  const bigFingers = useDesk((state) => state.bigFingers);
+  const planName = useDesk((state) => state.plan.name);
+  const openWhy = useCallback<OpenWhy>((whyId, title) => setOpened({ kind: 'why', whyId, title }), []);
+  const edit = useCallback(() => {
+    setPulled(true);
+    goToInspector();
+  }, []);
+  const close = useCallback(() => setOpened(null), []);
+
+  useEffect(restoreTheme, []);
+
+  useEffect(() => {
+    document.title = words.app.pageTitle(planName);
+  }, [planName]);
+
+  return (
+    <WhyContext value={openWhy}>
+      <div className={isListOpen ? 'app app-list' : 'app'} data-fingers={bigFingers ? 'big' : 'fine'}>
+        <Topbar files={files} isListOpen={isListOpen} onList={setListOpen} onDialog={(kind) => setOpened({ kind })} />
+        <Shelf />
+        <main className="work">
+          <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
+            <Suspense fallback={null}>
+              <AnswerReady>
+                <Sketch desk={desk} />
+              </AnswerReady>
+            </Suspense>
+          </div>
+          {isListOpen ? (
+            <Suspense fallback={null}>
+              <List onClose={() => setListOpen(false)} onEdit={edit} />
+            </Suspense>
+          ) : null}
+        </main>
+        <Suspense fallback={<section className="answer" aria-label={words.summary.label} aria-busy="true" />}>
+          <AnswerReady>
+            <Answer isPulled={isPulled} onPull={setPulled} />
+          </AnswerReady>
+        </Suspense>
+        <MessageBar />
+        <DropHint />
+        {opened === null ? null : (
+          <Suspense fallback={null}>
+            <OpenedDialog opened={opened} files={files} onClose={close} />
+          </Suspense>
+        )}
+      </div>
+    </WhyContext>
+  );
+}

@@ -1,0 +1,90 @@
+/** Keeping plans: in this browser as they change, and as files. The page asks here, and the desk tells what came of it. */
+import { createStore, type StoreApi } from 'zustand/vanilla';
+import type { Desk, Message } from '../desk/desk.ts';
+import { openOnDesk } from '../desk/edit.ts';
+import { openPlan } from '../plan/open.ts';
+import type { Autosave, SaveState } from '../storage/autosave.ts';
+import { openPlanFile, savePlanFile } from '../storage/file.ts';
+import { type ReadPlan, readPlan } from '../storage/read.ts';
+import type { Store } from '../storage/store.ts';
+
+/** A plan kept in this browser; `name` is null where its newest state does not open. */
+interface KeptPlan {
+  planId: string;
+  name: string | null;
+  /** Saved last, milliseconds since 1970. */
+  time: number;
+}
+
+export interface Keeping {
+  /** Whether what is on the desk is kept: for a small sign on the page. */
+  saveState: StoreApi<SaveState>;
+  /** Hands the open plan to the browser as a file. */
+  saveFile(): void;
+  /** Opens a picked or dropped file. A bad one leaves the open plan as it is, and says why. */
+  openFile(file: File): Promise<void>;
+  /** Plans kept in this browser, the last saved first. */
+  listPlans(): Promise<KeptPlan[]>;
+  /** Opens a kept plan; the one on the desk stays kept as it is. */
+  openKept(planId: string): Promise<void>;
+}
+
+export const newSaveState = (): StoreApi<SaveState> => createStore<SaveState>(() => ({ kind: 'idle' }));
+
+/** Writes every committed plan. The example is nobody's until it is changed, and a draft is not a change. */
+export function keepChanges(desk: Desk, autosave: Autosave): void {
+  desk.subscribe((state, before) => {
+    if (state.plan !== before.plan && !state.isExample) autosave.keep(state.plan);
+  });
+}
+
+/** Puts a plan that was read back on the desk; says so when it is not its newest state. */
+function openRead(desk: Desk, read: ReadPlan, autosave: Autosave | null): void {
+  autosave?.adopt(read);
+  openOnDesk(desk, read.plan, { isExample: false });
+  if (read.isOlder) say(desk, { id: 'olderOpened', params: { time: read.time } });
+}
+
+export function say(desk: Desk, message: Omit<Message, 'undo'>): void {
+  desk.setState({ message: { ...message, undo: false } });
+}
+
+/** Without a store (a private window) files still work. */
+export function createKeeping(
+  desk: Desk,
+  kept: { store: Store; autosave: Autosave } | null,
+  saveState: StoreApi<SaveState>,
+  page: Document,
+): Keeping {
+  return {
+    saveState,
+    saveFile() {
+      const { plan } = desk.getState();
+      savePlanFile(plan, page);
+      say(desk, { id: 'fileSaved', params: { name: plan.name } });
+    },
+    async openFile(file) {
+      const opened = await openPlanFile(file);
+      if (!opened.ok) {
+        const { code, where, params } = opened.reason;
+        say(desk, { id: 'fileRefused', params: { ...params, code, where } });
+        return;
+      }
+      openOnDesk(desk, opened.plan, { isExample: false });
+      say(desk, { id: 'fileOpened', params: { name: opened.plan.name } });
+    },
+    async listPlans() {
+      const records = (await kept?.store.listPlans()) ?? [];
+      return records.map(({ planId, time, text }) => {
+        const opened = openPlan(text);
+        return { planId, time, name: opened.ok ? opened.plan.name : null };
+      });
+    },
+    async openKept(planId) {
+      await kept?.autosave.flush();
+      const read = kept === null ? null : await readPlan(kept.store, planId);
+      if (read === null) say(desk, { id: 'fileRefused', params: { code: 'notAPlan', where: '' } });
+      else openRead(desk, read, kept?.autosave ?? null);
+    },
+  };
+}

@@ -1,0 +1,55 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import { startPlan } from '../desk/acts/startPlan.ts';
+import { loadAssess } from '../desk/answer.ts';
+import { DEFAULT_OUTLINES } from '../plan/outline.ts';
+import { openStore } from '../storage/store.ts';
+import { openTabs } from '../storage/tabs.ts';
+import { words } from '../words/index.ts';
+import { App } from './App.tsx';
+import { listenForFiles } from './dropFile.ts';
+import { ErrorBoundary, StartFailed } from './ErrorBoundary.tsx';
+import { listenForKeys } from './shortcuts.ts';
+import { start } from './start.ts';
+
+/** Beside the page, wherever that is served from. */
+const EXAMPLE_ADDRESS = './demo.plan.json';
+
+async function fetchExample(): Promise<string> {
+  const answer = await fetch(EXAMPLE_ADDRESS);
+  if (!answer.ok) throw new Error(`${EXAMPLE_ADDRESS}: ${answer.status}`);
+  return answer.text();
+}
+
+const element = document.getElementById('root');
+if (element === null) throw new Error('index.html has no element #root.');
+const root = createRoot(element);
+
+// on its way while the plan is looked up; whoever shows an answer waits for it, and hears of a failure
+loadAssess().catch(() => undefined);
+
+try {
+  const { desk, keeping } = await start({
+    openStore,
+    openTabs,
+    fetchExample,
+    emptyName: words.newPlan.untitled,
+    coarsePointer: window.matchMedia('(pointer: coarse)').matches,
+    now: Date.now,
+    page: document,
+  });
+  const startEmpty = () =>
+    startPlan(desk, { name: words.newPlan.untitled, outline: DEFAULT_OUTLINES.panelVan, mirrored: false });
+  listenForKeys(desk, window);
+  listenForFiles(keeping, window);
+  root.render(
+    <StrictMode>
+      <ErrorBoundary onSave={keeping.saveFile} onEmpty={startEmpty}>
+        <App desk={desk} store={keeping} />
+      </ErrorBoundary>
+    </StrictMode>,
+  );
+} catch (error) {
+  root.render(<StartFailed error={error instanceof Error ? error : new Error(String(error))} />);
+}

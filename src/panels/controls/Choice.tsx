@@ -1,0 +1,43 @@
+import { useId } from 'react';
+
+interface ChoiceProps<T extends string> {
+  label: string;
+  value: T;
+  options: readonly { value: T; text: string }[];
+  onTake: (value: T) => void;
+  mark?: string;
+  hint?: string;
+}
+
+/** One of several, from a list. */
+export function Choice<T extends string>({ label, value, options, onTake, mark, hint }: ChoiceProps<T>) {
+  const id = useId();
+  return (
+    <div className="field">
+      <label htmlFor={id}>
+        {label}
+        {mark === undefined ? null : <span className="mark"> {mark}</span>}
+      </label>
+      <select
+        id={id}
+        value={value}
+        aria-describedby={hint === undefined ? undefined : `${id}-hint`}
+        onChange={(event) => {
+          const chosen = options.find((option) => option.value === event.target.value);
+          if (chosen !== undefined) onTake(chosen.value);
+        }}
+      >
+        {options.map((option) => (
+          <option key={option.value} value={option.value}>
+            {option.text}
+          </option>
+        ))}
+      </select>
+      {hint === undefined ? null : (
+        <span className="hint" id={`${id}-hint`}>
+          {hint}
+        </span>
+      )}
+    </div>
+  );
+}

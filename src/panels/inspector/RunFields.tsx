@@ -1,0 +1,149 @@
+import { addBendAct } from '../../desk/acts/addBend.ts';
+import { runAct } from '../../desk/acts/index.ts';
+import { select } from '../../desk/selection.ts';
+import { polylineLength } from '../../geom/polyline.ts';
+import { runPoints } from '../../plan/runs.ts';
+import { MAX_NAME, type Plan, type Run } from '../../plan/schema.ts';
+import { words } from '../../words/full.ts';
+import { runTitle } from '../../words/index.ts';
+import { Choice } from '../controls/Choice.tsx';
+import { NumberField } from '../controls/NumberField.tsx';
+import { TextField } from '../controls/TextField.tsx';
+import { Tick } from '../controls/Tick.tsx';
+import { inputBounds } from '../inputs.ts';
+import { LengthField } from '../keypad/LengthField.tsx';
+import { useAnswer, useDeskStore, useUnits } from '../useDesk.ts';
+import { ConductorFields } from './ConductorFields.tsx';
+import { EndFields } from './EndFields.tsx';
+import { zoneOptions } from './FittingFields.tsx';
+import { useRunChange } from './useChange.ts';
+
+const MAX_TAPED_M = 100;
+const MIN_TAPED_M = 0.001;
+const MAX_RISE_M = 20;
+const MAX_REASON = 1000;
+
+/** Length as drawn, with scale, slack and rise, m. */
+function drawnM(plan: Plan, run: Run): number {
+  const scale = plan.sheets.find(({ id }) => id === run.sheetId)?.scale.value ?? 1;
+  return polylineLength(runPoints(plan, run)) * scale * (1 + run.slackPercent / 100) + run.riseM;
+}
+
+function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
+  const change = useRunChange(run.id);
+  const units = useUnits();
+  const answer = useAnswer().runs.find(({ runId }) => runId === run.id);
+  const { inspector } = words;
+  const drawn = units.length(drawnM(plan, run));
+  return (
+    <>
+      <LengthField
+        label={inspector.taped}
+        valueM={run.tapedM}
+        minM={MIN_TAPED_M}
+        maxM={MAX_TAPED_M}
+        mayBeEmpty
+        hint={
+          run.tapedM === null
+            ? inspector.drawnCounts(drawn, units.length(answer?.length.plusMinusM ?? 0))
+            : inspector.tapedWins(units.length(run.tapedM), drawn)
+        }
+        onTake={(tapedM) => change({ tapedM })}
+      />
+      {run.tapedM === null ? null : (
+        <button type="button" onClick={() => change({ tapedM: null })}>
+          {inspector.clearTape}
+        </button>
+      )}
+      <div className="field-pair">
+        <LengthField
+          label={inspector.rise}
+          valueM={run.riseM}
+          minM={0}
+          maxM={MAX_RISE_M}
+          onTake={(riseM) => riseM !== null && change({ riseM })}
+        />
+        <NumberField
+          label={inspector.slack}
+          value={run.slackPercent}
+          {...inputBounds('run.slackPercent')}
+          onTake={(slackPercent) => slackPercent !== null && change({ slackPercent })}
+        />
+      </div>
+    </>
+  );
+}
+
+function Ways({ run }: { run: Run }) {
+  const change = useRunChange(run.id);
+  const answer = useAnswer();
+  const { inspector } = words;
+  const isUnprotected = (answer.runs.find(({ runId }) => runId === run.id)?.unprotectedM ?? 0) > 0;
+  return (
+    <>
+      <Choice
+        label={inspector.zone}
+        value={run.zone}
+        options={zoneOptions(answer.zones[run.id])}
+        onTake={(zone) => change({ zone })}
+      />
+      <Tick
+        label={inspector.sheathed}
+        hint={inspector.sheathedHint}
+        checked={run.sheathed}
+        onTake={(sheathed) => change({ sheathed })}
+      />
+      {isUnprotected || run.nearerImpossible !== null ? (
+        <TextField
+          label={inspector.nearer}
+          value={run.nearerImpossible ?? ''}
+          maxLength={MAX_REASON}
+          onTake={(reason) => change({ nearerImpossible: reason === '' ? null : reason })}
+        />
+      ) : null}
+      <Tick label={inspector.loom} checked={run.inLoom} onTake={(inLoom) => change({ inLoom })} />
+      <Tick label={inspector.carpet} checked={run.underCarpet} onTake={(underCarpet) => change({ underCarpet })} />
+    </>
+  );
+}
+
+export function RunFields({ run, plan }: { run: Run; plan: Plan }) {
+  const desk = useDeskStore();
+  const change = useRunChange(run.id);
+  const { inspector, fittings } = words;
+  return (
+    <div className="fields">
+      <LengthPart run={run} plan={plan} />
+      <ConductorFields run={run} plan={plan} />
+      <Ways run={run} />
+      <TextField
+        label={inspector.name}
+        value={runTitle(plan, run)}
+        maxLength={MAX_NAME}
+        // the name made from the ends is nobody's own: taken over as typed, it stays made
+        onTake={(name) => change({ name: name === runTitle(plan, { ...run, name: '' }) ? '' : name })}
+      />
+      <Choice
+        label={inspector.kind}
+        value={run.kind}
+        options={[
+          { value: 'power', text: fittings.runKinds.power },
+          { value: 'ground', text: fittings.runKinds.ground },
+          { value: 'remote', text: fittings.runKinds.remote },
+        ]}
+        onTake={(kind) => change({ kind })}
+      />
+      <EndFields run={run} plan={plan} />
+      <div className="chips">
+        {[...run.bends.keys()].map((index) => (
+          <button key={index} type="button" onClick={() => select(desk, { kind: 'bend', id: run.id, index })}>
+            {inspector.bendShort(index + 1)}
+          </button>
+        ))}
+        <button type="button" disabled={run.locked} onClick={() => runAct(desk, addBendAct)}>
+          {inspector.addBend}
+        </button>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,71 @@
+import { Fragment } from 'react';
+import { words } from '../../words/full.ts';
+import type { ShowLength } from '../../words/units.ts';
+
+interface KeypadProps {
+  field: string;
+  showLength: ShowLength;
+  onKey: (sign: string) => void;
+  onBack: () => void;
+  onClear: () => void;
+  onDone: () => void;
+}
+
+/** Three rows of four; the fourth row is Clear, 0, Space and Done. */
+const ROWS = [
+  ['7', '8', '9'],
+  ['4', '5', '6', '/'],
+  ['1', '2', '3', '.'],
+] as const;
+const UNITS: Readonly<Record<ShowLength, readonly string[]>> = {
+  m: ['m', 'cm', 'mm', 'ft', 'in'],
+  'ft-in': ['ft', 'in', 'm', 'cm', 'mm'],
+};
+
+/** A keypad for lengths: large keys, fractions and units, so that no keyboard of the system covers the sketch. */
+export function Keypad({ field, showLength, onKey, onBack, onClear, onDone }: KeypadProps) {
+  const { keypad } = words;
+  const press = (act: () => void) => ({
+    type: 'button' as const,
+    // the field keeps the focus: leaving it would settle what is half typed
+    onPointerDown: (event: { preventDefault(): void }) => event.preventDefault(),
+    onClick: act,
+  });
+  return (
+    <fieldset className="keypad" aria-label={keypad.label(field)}>
+      <div className="keypad-keys">
+        {ROWS.map((row) => (
+          <Fragment key={row[0]}>
+            {row.map((sign) => (
+              <button key={sign} {...press(() => onKey(sign))}>
+                {sign}
+              </button>
+            ))}
+            {row.length === 3 ? (
+              <button {...press(onBack)} aria-label={keypad.back}>
+                ⌫
+              </button>
+            ) : null}
+          </Fragment>
+        ))}
+        <button className="keypad-word" {...press(onClear)}>
+          {keypad.clear}
+        </button>
+        <button {...press(() => onKey('0'))}>0</button>
+        <button className="keypad-word" {...press(() => onKey(' '))}>
+          {keypad.space}
+        </button>
+        <button className="keypad-word strong" {...press(onDone)}>
+          {keypad.done}
+        </button>
+      </div>
+      <div className="keypad-units">
+        {UNITS[showLength].map((unit) => (
+          <button key={unit} {...press(() => onKey(` ${unit} `))}>
+            {unit}
+          </button>
+        ))}
+      </div>
+    </fieldset>
+  );
+}

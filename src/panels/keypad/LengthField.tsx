@@ -1,0 +1,104 @@
+import { useEffect, useRef, useState } from 'react';
+import { words } from '../../words/full.ts';
+import { parseLength } from '../../words/length.ts';
+import { Field } from '../controls/Field.tsx';
+import { useDraft } from '../controls/useDraft.ts';
+import { useDesk, useUnits } from '../useDesk.ts';
+import { Keypad } from './Keypad.tsx';
+
+interface LengthFieldProps {
+  label: string;
+  /** null shows an empty field. */
+  valueM: number | null;
+  minM: number;
+  maxM: number;
+  /** null only where `mayBeEmpty`. */
+  onTake: (m: number | null) => void;
+  mayBeEmpty?: boolean;
+  hint?: string;
+  mark?: string;
+}
+
+function KeypadIcon() {
+  return (
+    <svg className="icon" viewBox="0 0 28 28" width="28" height="28" aria-hidden="true" focusable="false">
+      <path
+        d="M7 5h2v2H7zM13 5h2v2h-2zM19 5h2v2h-2zM7 11h2v2H7zM13 11h2v2h-2zM19 11h2v2h-2zM7 17h2v2H7zM13 17h2v2h-2zM19 17h2v2h-2zM13 23h2v2h-2z"
+        fill="currentColor"
+        stroke="currentColor"
+        strokeWidth="1.2"
+      />
+    </svg>
+  );
+}
+
+/** A length in any unit people write it in, with a keypad of our own where fingers are big. */
+export function LengthField({ label, valueM, minM, maxM, onTake, mayBeEmpty = false, hint, mark }: LengthFieldProps) {
+  const units = useUnits();
+  const showLength = useDesk((state) => state.plan.settings.showLength);
+  const bigFingers = useDesk((state) => state.bigFingers);
+  const [isOpen, setOpen] = useState(false);
+  const place = useRef<HTMLDivElement>(null);
+
+  useEffect(() => {
+    if (isOpen) place.current?.scrollIntoView({ block: 'start' });
+  }, [isOpen]);
+
+  const draft = useDraft<number | null>(
+    valueM === null ? '' : units.lengthField(valueM),
+    (text) => {
+      if (mayBeEmpty && text.trim() === '') return { ok: true, value: null };
+      const read = parseLength(text, showLength === 'm' ? 'm' : 'in', { minM, maxM });
+      if (read.ok) return { ok: true, value: read.m };
+      const { lengthProblem, kept } = words.fields;
+      return {
+        ok: false,
+        error: `${lengthProblem(read.problem, label, units.length(minM), units.length(maxM))} ${kept}`,
+      };
+    },
+    onTake,
+  );
+  return (
+    <div className="length-field" ref={place}>
+      <Field
+        label={label}
+        draft={draft}
+        // the system's keyboard stays away while our own keypad is there
+        inputMode={bigFingers ? 'none' : 'text'}
+        onFocus={() => bigFingers && setOpen(true)}
+        onLeave={(to) => {
+          if (!(to instanceof Node && place.current?.contains(to))) setOpen(false);
+        }}
+        {...(hint === undefined ? {} : { hint })}
+        {...(mark === undefined ? {} : { mark })}
+        behind={
+          <button
+            type="button"
+            className="keypad-open"
+            aria-expanded={isOpen}
+            aria-label={`${words.keypad.open}: ${label}`}
+            onPointerDown={(event) => event.preventDefault()}
+            onClick={() => {
+              if (!isOpen) place.current?.querySelector('input')?.focus();
+              setOpen(!isOpen);
+            }}
+          >
+            <KeypadIcon />
+          </button>
+        }
+      />
+      {isOpen ? (
+        <Keypad
+          field={label}
+          showLength={showLength}
+          onKey={(sign) => draft.change(`${draft.text}${sign}`.replace(/^\s+|(\s)\s+/g, '$1'))}
+          onBack={() => draft.change(draft.text.trimEnd().replace(/(?:[a-z]+|.)$/i, ''))}
+          onClear={() => draft.change('')}
+          onDone={() => {
+            if (draft.settle()) setOpen(false);
+          }}
+        />
+      ) : null}
+    </div>
+  );
+}

@@ -1,0 +1,56 @@
+import { useRef, useState } from 'react';
+import { placeFitting } from '../../desk/place.ts';
+import { type FittingKind, MAX_NAME } from '../../plan/schema.ts';
+import { words } from '../../words/full.ts';
+import { defaultName } from '../../words/index.ts';
+import { Choice } from '../controls/Choice.tsx';
+import { focusFirstInvalid } from '../controls/firstInvalid.ts';
+import { TextField } from '../controls/TextField.tsx';
+import { PlaceFields } from '../inspector/PlaceFields.tsx';
+import { useDeskStore } from '../useDesk.ts';
+import type { ListPartProps } from './FittingItems.tsx';
+
+const KINDS: readonly FittingKind[] = ['battery', 'fuse', 'passThrough', 'block', 'amplifier', 'ground'];
+
+export function AddForm({ plan, onSaid }: ListPartProps) {
+  const desk = useDeskStore();
+  const form = useRef<HTMLFormElement>(null);
+  const [kind, setKind] = useState<FittingKind>('battery');
+  const [ownName, setOwnName] = useState<string | null>(null);
+  const [at, setAt] = useState({ xM: 0.5, yM: 0.5 });
+  const { list, fittings } = words;
+  const name = ownName ?? defaultName(kind, plan);
+  return (
+    <form
+      ref={form}
+      className="list-form"
+      aria-label={list.add}
+      onSubmit={(event) => {
+        event.preventDefault();
+        const sheetId = plan.sheets[0]?.id;
+        if (sheetId === undefined || focusFirstInvalid(form.current)) return;
+        placeFitting(desk, kind, at, sheetId, name);
+        setOwnName(null);
+        onSaid(list.added(name));
+      }}
+    >
+      <h3>{list.add}</h3>
+      <Choice
+        label={list.kind}
+        value={kind}
+        options={KINDS.map((value) => ({ value, text: fittings.kinds[value] }))}
+        onTake={setKind}
+      />
+      <TextField
+        label={list.name}
+        value={name}
+        maxLength={MAX_NAME}
+        onTake={(text) => setOwnName(text === '' ? null : text)}
+      />
+      <PlaceFields at={at} onTake={setAt} />
+      <button type="submit" className="strong">
+        {list.addDo}
+      </button>
+    </form>
+  );
+}

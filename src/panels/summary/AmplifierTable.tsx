@@ -1,0 +1,85 @@
+import type { AmplifierAnswer } from '../../assess/answer.ts';
+import { select } from '../../desk/selection.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { nameOfId, words } from '../../words/index.ts';
+import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { Figure } from '../why/Figure.tsx';
+
+const dash = '–';
+
+function AmplifierRows({ amplifier, name }: { amplifier: AmplifierAnswer; name: string }) {
+  const units = useUnits();
+  const desk = useDeskStore();
+  const isSelected = useDesk((state) => state.selection?.id === amplifier.fittingId);
+  const { columns } = words.summary;
+  const voltage = (v: number | null) => (v === null ? dash : units.voltage(v));
+  const share = (percent: number | null) =>
+    percent === null ? null : <span className="cell-note">{units.percent(percent)}</span>;
+  return (
+    <tbody className={isSelected ? 'row-selected' : undefined} data-amplifier={amplifier.fittingId}>
+      <tr>
+        <th scope="rowgroup" colSpan={4}>
+          <button
+            type="button"
+            className="row-name"
+            aria-pressed={isSelected}
+            onClick={() => select(desk, { kind: 'fitting', id: amplifier.fittingId })}
+          >
+            {name}
+          </button>
+        </th>
+      </tr>
+      <tr>
+        <td data-field="current">
+          <Figure why={amplifier.whyCurrent} title={`${columns.current}, ${name}`}>
+            {amplifier.fullA === null ? dash : units.current(amplifier.fullA)}
+          </Figure>
+        </td>
+        <td data-field="cables">
+          <Figure why={amplifier.whyDrop} title={`${columns.drop}, ${name}`}>
+            {voltage(amplifier.dropCablesV)}
+          </Figure>
+          {share(amplifier.dropCablesPercent)}
+        </td>
+        <td data-field="whole">
+          <Figure why={null} title={columns.whole}>
+            {voltage(amplifier.dropWholeV)}
+          </Figure>
+          {share(amplifier.dropWholePercent)}
+        </td>
+        <td data-field="voltage">
+          <Figure why={null} title={columns.voltage}>
+            {voltage(amplifier.terminalV)}
+          </Figure>
+        </td>
+      </tr>
+    </tbody>
+  );
+}
+
+/** Each amplifier: current, drop over the cables, over the whole way, and what is left at its terminals. */
+export function AmplifierTable({ amplifiers, plan }: { amplifiers: readonly AmplifierAnswer[]; plan: Plan }) {
+  const { columns } = words.summary;
+  if (amplifiers.length === 0) return null;
+  return (
+    <table className="answer-table">
+      <caption>{words.summary.amplifiers}</caption>
+      <thead>
+        <tr>
+          {[columns.current, columns.cables, columns.whole, columns.voltage].map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {amplifiers.map((amplifier) => (
+        <AmplifierRows
+          key={amplifier.fittingId}
+          amplifier={amplifier}
+          name={nameOfId(plan, amplifier.fittingId) ?? ''}
+        />
+      ))}
+    </table>
+  );
+}

@@ -1,0 +1,87 @@
+import type { Assessment, AssumptionUse } from '../../assess/answer.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { nameOfId, type Units, words } from '../../words/index.ts';
+import { useUnits } from '../useDesk.ts';
+
+function said({ path, value }: AssumptionUse, units: Units): string {
+  if (typeof value === 'boolean') return value ? words.regulatedWords.yes : words.regulatedWords.no;
+  if (typeof value === 'string')
+    return Object.entries(words.fittings.materials).find(([id]) => id === value)?.[1] ?? value;
+  if (path.endsWith('Ohm')) return units.resistance(value);
+  if (path.endsWith('V')) return value < 1 ? `${units.number(value * 1000, 0)} mV` : units.voltage(value);
+  if (path.endsWith('insulationC') || path.endsWith('C')) return units.temperature(value);
+  if (path.endsWith('lengthM')) return units.length(value);
+  if (path.endsWith('areaMm2')) return units.area(value);
+  if (path.endsWith('ccaA')) return units.current(value);
+  if (path.endsWith('capacityAh')) return `${units.number(value, 0)} Ah`;
+  if (path.endsWith('dropLimit') || path.endsWith('efficiency')) return units.percent(value * 100);
+  return units.number(value, 3);
+}
+
+interface Group {
+  /** What is assumed, without whose it is where several share it. */
+  label: string;
+  value: string;
+  first: AssumptionUse;
+  count: number;
+}
+
+/** Alike assumptions once: copper for seven cables is one line. */
+function grouped(uses: readonly AssumptionUse[], units: Units, plan: Plan): Group[] {
+  const groups = new Map<string, Group>();
+  for (const use of uses) {
+    const value = said(use, units);
+    const key = [words.assumption(use.path, () => null), value, use.source].join('|');
+    const known = groups.get(key);
+    if (known === undefined) {
+      groups.set(key, { label: words.assumption(use.path, (id) => nameOfId(plan, id)), value, first: use, count: 1 });
+    } else {
+      known.count += 1;
+      known.label = words.assumption(use.path, () => null);
+    }
+  }
+  return [...groups.values()];
+}
+
+/** Every assumed value in use, where it comes from, and what was checked with it. */
+export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }) {
+  const units = useUnits();
+  const assumed = answer.assumptions.filter(({ origin }) => origin === 'assumed');
+  const { strictest } = answer;
+  const limit = units.length(strictest.limitM);
+  const { rules, severities } = words.headline;
+  return (
+    <>
+      {assumed.length === 0 ? null : (
+        <details className="fold">
+          <summary>
+            {words.summary.assumptions} ({assumed.length})
+          </summary>
+          <dl className="assumptions">
+            {grouped(assumed, units, plan).map(({ label, value, first, count }) => (
+              <div key={first.path} data-assumption={first.path}>
+                <dt>
+                  {label}
+                  {count === 1 ? '' : ` ${words.summary.times(count)}`}
+                </dt>
+                <dd>
+                  {value}
+                  {first.source === null ? null : <span className="cell-note">{words.sourceLine(first.source)}</span>}
+                </dd>
+              </div>
+            ))}
+          </dl>
+        </details>
+      )}
+      <details className="fold">
+        <summary>{words.summary.checked}</summary>
+        <p>{answer.rulesChecked.map((rule) => rules[rule]).join(', ')}.</p>
+        <p>
+          {strictest.severity === null
+            ? words.summary.strictestNothing(limit)
+            : words.summary.strictest(severities[strictest.severity].toLowerCase(), limit)}
+        </p>
+      </details>
+    </>
+  );
+}

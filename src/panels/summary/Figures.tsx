@@ -1,0 +1,70 @@
+import type { Assessment, Figure as FigureAnswer, RuleId } from '../../assess/answer.ts';
+import type { Units } from '../../words/index.ts';
+import { words } from '../../words/index.ts';
+import { useUnits } from '../useDesk.ts';
+import { useOpenWhy } from '../why/useWhy.ts';
+
+function said({ value, unit }: FigureAnswer, units: Units): string {
+  if (value === null) return words.summary.noFigure;
+  if (typeof value === 'string') return units.gauge(value);
+  if (unit === 'A') return units.current(value);
+  return unit === 'V' ? units.voltage(value) : units.length(value);
+}
+
+/** Why a figure is missing: no answer is an answer too. */
+function missing(id: 'feed' | 'mainFuse' | 'worstDrop' | 'unprotected', { findings }: Assessment): string {
+  const has = (rule: RuleId) => findings.some((finding) => finding.rule === rule);
+  if (id === 'feed' && has('no-size-in-stock')) return words.summary.noFeed;
+  if (id === 'mainFuse' && has('no-fuse-qualifies')) return words.summary.noFuse;
+  return words.summary.notWorkedOut;
+}
+
+/** The four large figures, each with what governs it. */
+export function Figures({ answer }: { answer: Assessment }) {
+  const units = useUnits();
+  const openWhy = useOpenWhy();
+  const { feed, mainFuse, worstDrop, unprotected } = answer.figures;
+  const worst = answer.amplifiers.find(({ dropCablesV }) => dropCablesV !== null && dropCablesV === worstDrop.value);
+  const percent = worst?.dropCablesPercent ?? null;
+  const feedRun = answer.runs.find(({ runId }) => runId === feed.places[0]?.id);
+  const area = feedRun?.areaMm2 ?? null;
+  const all = [
+    { id: 'feed', label: words.summary.feed, figure: feed, extra: area === null ? '' : units.area(area) },
+    { id: 'mainFuse', label: words.summary.mainFuse, figure: mainFuse, extra: '' },
+    {
+      id: 'worstDrop',
+      label: words.summary.worstDrop,
+      figure: worstDrop,
+      extra: percent === null ? '' : units.percent(percent),
+    },
+    { id: 'unprotected', label: words.summary.unprotected, figure: unprotected, extra: '' },
+  ] as const;
+  return (
+    <ul className="figures" aria-label={words.summary.figures}>
+      {all.map(({ id, label, figure, extra }) => (
+        <li key={id} className={id === 'unprotected' && Number(figure.value) > 0 ? 'figure-hazard' : undefined}>
+          <button
+            type="button"
+            className="figure-large"
+            disabled={figure.why === null}
+            onClick={() => figure.why !== null && openWhy(figure.why, label)}
+          >
+            <span className="figure-label">{label}</span>
+            <span className="figure-value" data-figure={id}>
+              {said(figure, units)}
+            </span>
+            <span className="figure-governs">
+              {[
+                figure.value === null ? missing(id, answer) : extra,
+                figure.governs === null ? '' : words.governs(figure.governs),
+                figure.provisional ? words.summary.provisional : '',
+              ]
+                .filter((part) => part !== '')
+                .join(', ')}
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

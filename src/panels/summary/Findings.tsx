@@ -1,0 +1,85 @@
+import { memo } from 'react';
+import type { Finding } from '../../assess/answer.ts';
+import type { Desk, Selection } from '../../desk/desk.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { bareSentenceOf, qualifierOf, remedyOf, words } from '../../words/index.ts';
+import { SeverityMark } from '../severity/SeverityMark.tsx';
+import { useDesk, useDeskStore } from '../useDesk.ts';
+import { Figure } from '../why/Figure.tsx';
+
+/** Marks the finding's places on the sketch and selects the first; pressed again it lets go. */
+function look(desk: Desk, finding: Finding): void {
+  if (desk.getState().findingId === finding.id) {
+    desk.setState({ findingId: null });
+    return;
+  }
+  const [place] = finding.places;
+  const selection: Selection | null = place === undefined ? null : { kind: place.kind, id: place.id };
+  desk.setState({ findingId: finding.id, selection });
+}
+
+/** Whether the finding is about what is selected. */
+const isAbout = (finding: Finding, selectedId: string | null): boolean =>
+  selectedId !== null && finding.places.some(({ id }) => id === selectedId);
+
+function FindingItem({ finding, plan }: { finding: Finding; plan: Plan }) {
+  const desk = useDeskStore();
+  const isLooked = useDesk((state) => state.findingId === finding.id);
+  const isHere = useDesk((state) => isAbout(finding, state.selection?.id ?? null));
+  const qualifier = qualifierOf(finding, plan);
+  return (
+    <li
+      className={`finding finding-${finding.severity}${isHere ? ' finding-here' : ''}`}
+      data-finding={finding.rule}
+      data-severity={finding.severity}
+    >
+      <button type="button" className="finding-press" aria-pressed={isLooked} onClick={() => look(desk, finding)}>
+        <SeverityMark severity={finding.severity} />
+        <span className="finding-text">
+          <span className="finding-sentence">{bareSentenceOf(finding, plan)}</span>
+          {qualifier === '' ? null : <span className="finding-qualifier">{qualifier}</span>}
+          <span className="finding-remedy">{remedyOf(finding, plan)}</span>
+        </span>
+      </button>
+      <div className="finding-foot">
+        <span className="hint">
+          {words.summary.source} {words.sourceLine(finding.source)}
+        </span>
+        {finding.why === null ? null : (
+          <Figure why={finding.why} title={words.headline.rules[finding.rule]}>
+            {words.summary.why}
+          </Figure>
+        )}
+      </div>
+    </li>
+  );
+}
+
+/** Stops and fixes open, notes folded to a count. */
+export const Findings = memo(function Findings({ findings, plan }: { findings: readonly Finding[]; plan: Plan }) {
+  const urgent = findings.filter(({ severity }) => severity !== 'note');
+  const notes = findings.filter(({ severity }) => severity === 'note');
+  if (findings.length === 0) return null;
+  return (
+    <section aria-label={words.summary.findings} className="findings">
+      <ul>
+        {urgent.map((finding) => (
+          <FindingItem key={finding.id} finding={finding} plan={plan} />
+        ))}
+      </ul>
+      {notes.length === 0 ? null : (
+        <details className="fold">
+          <summary>
+            <SeverityMark severity="note" wordless />
+            {words.headline.notesCount(notes.length)}
+          </summary>
+          <ul>
+            {notes.map((finding) => (
+              <FindingItem key={finding.id} finding={finding} plan={plan} />
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+});

@@ -1,0 +1,86 @@
+import type { FuseAnswer } from '../../assess/answer.ts';
+import { select } from '../../desk/selection.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { nameOfId, words } from '../../words/index.ts';
+import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { Figure } from '../why/Figure.tsx';
+
+const dash = '–';
+
+function FuseRows({ fuse, name }: { fuse: FuseAnswer; name: string }) {
+  const units = useUnits();
+  const desk = useDeskStore();
+  const isSelected = useDesk((state) => state.selection?.id === fuse.fittingId);
+  const { columns } = words.summary;
+  const current = (a: number | null) => (a === null ? dash : units.current(a));
+  return (
+    <tbody
+      className={isSelected ? 'row-selected' : undefined}
+      data-fuse={fuse.fittingId}
+      data-terminal={fuse.terminal ?? undefined}
+    >
+      <tr>
+        <th scope="rowgroup" colSpan={3}>
+          <button
+            type="button"
+            className="row-name"
+            aria-pressed={isSelected}
+            onClick={() => select(desk, { kind: 'fitting', id: fuse.fittingId })}
+          >
+            {name}
+          </button>
+        </th>
+      </tr>
+      <tr>
+        <td data-field="rating">
+          <Figure why={fuse.why} title={`${columns.rating}, ${name}`}>
+            {current(fuse.ratingA)}
+          </Figure>
+          {fuse.chosen ? null : <span className="cell-note">{words.governsRun.fixed}</span>}
+        </td>
+        <td data-field="needed">
+          <Figure why={null} title={columns.needed}>
+            {current(fuse.neededA)}
+          </Figure>
+        </td>
+        <td data-field="allowed">
+          <Figure why={null} title={columns.allowed}>
+            {current(fuse.ceilingA)}
+          </Figure>
+        </td>
+      </tr>
+      {fuse.family === null ? null : (
+        <tr>
+          <td colSpan={3} className="cell-note">
+            {words.fittings.linkFamilies[fuse.family]}
+          </td>
+        </tr>
+      )}
+    </tbody>
+  );
+}
+
+/** Each fuse: its rating between what the amplifiers need and what the cable allows. */
+export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan: Plan }) {
+  const { columns } = words.summary;
+  if (fuses.length === 0) return null;
+  return (
+    <table className="answer-table">
+      <caption>{words.summary.fuses}</caption>
+      <thead>
+        <tr>
+          {[columns.rating, columns.needed, columns.allowed].map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {fuses.map((fuse) => {
+        const owner = nameOfId(plan, fuse.fittingId) ?? '';
+        const name = fuse.terminal === null ? owner : words.fittings.terminalOf(owner, fuse.terminal);
+        return <FuseRows key={`${fuse.fittingId}.${fuse.terminal ?? ''}`} fuse={fuse} name={name} />;
+      })}
+    </table>
+  );
+}

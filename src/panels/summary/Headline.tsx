@@ -1,0 +1,53 @@
+import './summary.css';
+import { useEffect, useState } from 'react';
+import { headlineOf, notCheckedOf, notToldOf, words } from '../../words/index.ts';
+import { SeverityMark } from '../severity/SeverityMark.tsx';
+import { useAnswer, useDesk } from '../useDesk.ts';
+
+const SEVERITY = { stop: 'stop', fix: 'fix', provisional: 'note', nothing: null, empty: null } as const;
+
+/** The verdict, and always under it what was not told and what was not checked. */
+export function Headline() {
+  const answer = useAnswer();
+  const text = headlineOf(answer);
+  const severity = SEVERITY[answer.headline.kind];
+  const notTold = notToldOf(answer);
+  const notChecked = notCheckedOf(answer);
+  return (
+    <header className={`headline headline-${answer.headline.kind}`}>
+      <h2 data-figure="headline">
+        {severity === null ? null : <SeverityMark severity={severity} wordless />}
+        <span>{text}</span>
+      </h2>
+      {answer.headline.kind === 'empty' ? <p>{words.headline.headlineEmptyHint}</p> : null}
+      {answer.headline.kind === 'empty' ? null : (
+        <p className="headline-brief">{words.headline.brief(answer.notTold.length, answer.rulesNotChecked.length)}</p>
+      )}
+      {notTold === '' ? null : (
+        <p className="not-told">
+          <b>{words.headline.notToldLabel}</b> {notTold}.
+        </p>
+      )}
+      {notChecked === '' ? null : (
+        <p className="not-checked">
+          <b>{words.headline.notCheckedLabel}</b> {notChecked}.
+        </p>
+      )}
+      <Announcer text={text} />
+    </header>
+  );
+}
+
+/** Says the verdict when it has changed and the hand is still: a drag does not chatter. */
+function Announcer({ text }: { text: string }) {
+  const isDragging = useDesk((state) => state.draft !== null);
+  const [said, setSaid] = useState('');
+  useEffect(() => {
+    if (!isDragging) setSaid(text);
+  }, [isDragging, text]);
+  return (
+    <span className="sr-only" role="status" aria-live="polite">
+      {said}
+    </span>
+  );
+}

@@ -1,0 +1,85 @@
+import type { RunAnswer } from '../../assess/answer.ts';
+import { select } from '../../desk/selection.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { nameOfId, words } from '../../words/index.ts';
+import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { Figure } from '../why/Figure.tsx';
+
+const dash = '–';
+
+function RunRows({ run, name }: { run: RunAnswer; name: string }) {
+  const units = useUnits();
+  const desk = useDeskStore();
+  const isSelected = useDesk((state) => state.selection?.id === run.runId);
+  const { columns } = words.summary;
+  const of = (what: string) => `${what}, ${name}`;
+  return (
+    <tbody className={isSelected ? 'row-selected' : undefined} data-run={run.runId}>
+      <tr>
+        <th scope="rowgroup" colSpan={4}>
+          <button
+            type="button"
+            className="row-name"
+            aria-pressed={isSelected}
+            onClick={() => select(desk, { kind: 'run', id: run.runId })}
+          >
+            {name}
+          </button>
+        </th>
+      </tr>
+      <tr>
+        <td data-field="gauge">
+          <Figure why={run.whySize} title={of(columns.gauge)}>
+            {run.gauge === null ? dash : units.gauge(run.gauge)}
+          </Figure>
+          {run.governs === null ? null : <span className="cell-note">{words.governsRun[run.governs]}</span>}
+        </td>
+        <td data-field="length">
+          <Figure why={run.whyLength} title={of(columns.length)}>
+            {units.length(run.length.lengthM)}
+          </Figure>
+          <span className="cell-note">
+            {run.length.origin === 'taped' ? words.summary.taped : words.fittings.origins.drawn}
+          </span>
+        </td>
+        <td data-field="drop">
+          <Figure why={run.whyDrop} title={of(columns.drop)}>
+            {run.dropV === null ? dash : units.voltage(run.dropV)}
+          </Figure>
+          {run.dropPercent === null ? null : <span className="cell-note">{units.percent(run.dropPercent)}</span>}
+        </td>
+        <td data-field="current">
+          <Figure why={run.whyAmpacity} title={of(columns.current)}>
+            {run.fullA === null ? dash : units.current(run.fullA)}
+          </Figure>
+          {run.ampacityA === null ? null : (
+            <span className="cell-note">{words.summary.mayCarry(units.current(run.ampacityA))}</span>
+          )}
+        </td>
+      </tr>
+    </tbody>
+  );
+}
+
+/** Each run: gauge, length, drop, current. */
+export function RunTable({ runs, plan }: { runs: readonly RunAnswer[]; plan: Plan }) {
+  const { columns } = words.summary;
+  if (runs.length === 0) return null;
+  return (
+    <table className="answer-table">
+      <caption>{words.summary.runs}</caption>
+      <thead>
+        <tr>
+          {[columns.gauge, columns.length, columns.drop, columns.current].map((column) => (
+            <th key={column} scope="col">
+              {column}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      {runs.map((run) => (
+        <RunRows key={run.runId} run={run} name={nameOfId(plan, run.runId) ?? ''} />
+      ))}
+    </table>
+  );
+}

@@ -1,0 +1,25 @@
+import { lazy, Suspense } from 'react';
+import { words } from '../../words/index.ts';
+import { useAnswer, usePlan } from '../useDesk.ts';
+import { Figures } from './Figures.tsx';
+import { Findings } from './Findings.tsx';
+
+// below what the first look needs
+const Details = lazy(() => import('./Details.tsx'));
+
+/** Under the headline: figures, then what to stop for and fix, then run by run. Live while a finger drags. */
+export function Summary() {
+  const plan = usePlan();
+  const answer = useAnswer();
+  return (
+    <div className="summary">
+      <Figures answer={answer} />
+      <Findings findings={answer.findings} plan={plan} />
+      <Suspense fallback={null}>
+        <Details />
+      </Suspense>
+      <p className="caution">{words.cautions.plan}</p>
+      <p className="caution">{words.cautions.beforeWork}</p>
+    </div>
+  );
+}

@@ -1,0 +1,108 @@
+import './topbar.css';
+import { useState, useSyncExternalStore } from 'react';
+import { commit } from '../../desk/edit.ts';
+import { renamePlan } from '../../plan/edits/renamePlan.ts';
+import { MAX_NAME } from '../../plan/schema.ts';
+import { words } from '../../words/index.ts';
+import { useDraft } from '../controls/useDraft.ts';
+import { Icon } from '../shelf/Icon.tsx';
+import { useDesk, useDeskStore } from '../useDesk.ts';
+import type { PlanFiles } from './files.ts';
+
+/** Dialogs that the row at the top opens. */
+export type TopbarDialog = 'newPlan' | 'open' | 'settings' | 'legend';
+
+interface TopbarProps {
+  files: PlanFiles;
+  isListOpen: boolean;
+  onList: (isOpen: boolean) => void;
+  onDialog: (dialog: TopbarDialog) => void;
+}
+
+function PlanName() {
+  const desk = useDeskStore();
+  const name = useDesk((state) => state.plan.name);
+  const draft = useDraft<string>(
+    name,
+    (text) => ({ ok: true, value: text.trim() }),
+    (text) => text !== '' && commit(desk, 'rename', (plan) => renamePlan(plan, text)),
+  );
+  return (
+    <input
+      className="plan-name"
+      type="text"
+      aria-label={words.topbar.planName}
+      value={draft.text}
+      maxLength={MAX_NAME}
+      autoComplete="off"
+      spellCheck={false}
+      onChange={(event) => draft.change(event.target.value)}
+      onBlur={() => draft.settle()}
+      onKeyDown={(event) => {
+        if (event.key === 'Enter') event.currentTarget.blur();
+        if (event.key === 'Escape') draft.drop();
+      }}
+    />
+  );
+}
+
+function SaveSign({ files }: { files: PlanFiles }) {
+  const isExample = useDesk((state) => state.isExample);
+  const kind = useSyncExternalStore(files.saveState.subscribe, () => files.saveState.getState().kind);
+  const text = isExample ? words.saveStates.example : words.saveStates[kind];
+  return (
+    <span className={`save-sign save-${kind}`} title={text}>
+      {isExample ? words.topbar.example : text}
+    </span>
+  );
+}
+
+/** One row: what the plan is called, where one is, and what can be done with the plan as a whole. */
+export function Topbar({ files, isListOpen, onList, onDialog }: TopbarProps) {
+  const [isMenuOpen, setMenuOpen] = useState(false);
+  const { topbar, app } = words;
+  const pick = (act: () => void) => () => {
+    setMenuOpen(false);
+    act();
+  };
+  return (
+    <header className="topbar">
+      <h1 className="sr-only">{app.title}</h1>
+      <PlanName />
+      <SaveSign files={files} />
+      <nav aria-label={topbar.views} className="views">
+        <span aria-current="page">{app.sketch}</span>
+      </nav>
+      <button
+        type="button"
+        className="topbar-menu"
+        aria-expanded={isMenuOpen}
+        aria-controls="topbar-acts"
+        onClick={() => setMenuOpen(!isMenuOpen)}
+      >
+        <Icon name="menu" />
+        <span className="sr-only">{topbar.menu}</span>
+      </button>
+      <div className={isMenuOpen ? 'topbar-acts topbar-acts-open' : 'topbar-acts'} id="topbar-acts">
+        <button type="button" onClick={pick(() => onDialog('newPlan'))}>
+          {topbar.newPlan}
+        </button>
+        <button type="button" onClick={pick(() => onDialog('open'))}>
+          {topbar.open}
+        </button>
+        <button type="button" onClick={pick(() => files.saveFile())}>
+          {topbar.save}
+        </button>
+        <button type="button" aria-pressed={isListOpen} onClick={pick(() => onList(!isListOpen))}>
+          {topbar.list}
+        </button>
+        <button type="button" onClick={pick(() => onDialog('settings'))}>
+          {topbar.settings}
+        </button>
+        <button type="button" onClick={pick(() => onDialog('legend'))}>
+          {topbar.legend}
+        </button>
+      </div>
+    </header>
+  );
+}

@@ -1,0 +1,100 @@
+/** Findings on conductors: size, drop, heat, ground. */
+import type { Told } from '../../told.ts';
+import { after, type FindingTable } from './finding.ts';
+
+const BINDS: Readonly<Record<string, string>> = {
+  drop: 'the voltage drop binds',
+  fuse: 'the fuse it needs binds',
+  ampacity: 'the ampacity binds',
+  heating: 'the heat round it binds',
+  ground: 'the feed it must match binds',
+};
+
+function heatingSentence(told: Told): string {
+  const run = told.place(0);
+  const held =
+    told.text('held') === 'fuseRating' ? `At the ${told.current('currentA', 'rating')} its fuse lets in, ${run}` : run;
+  const hot = told.temperature('conductorC');
+  return hot === ''
+    ? `${held} finds no temperature to settle at: it heats until it fails.`
+    : `${held} would reach ${hot}${after('; its insulation is for', told.temperature('classC'))}.`;
+}
+
+export const cable: FindingTable<
+  | 'no-size-in-stock'
+  | 'drop-cables'
+  | 'drop-whole'
+  | 'below-cut-out'
+  | 'cannot-carry'
+  | 'ampacity'
+  | 'heating'
+  | 'ground-missing'
+  | 'ground-smaller'
+  | 'unmarked-cable'
+  | 'small-separate-run'
+> = {
+  'no-size-in-stock': {
+    sentence: (told) => {
+      const binds = BINDS[told.text('binds') ?? ''];
+      const others = told.placeCount - 1;
+      return `No cable in stock does it for ${told.place(0)}${others > 0 ? ` and ${others} more` : ''}${binds === undefined ? '' : `: ${binds}`}.`;
+    },
+    remedy: () => 'Split the feed, choose a better insulation class, or find a shorter or cooler way.',
+  },
+  'drop-cables': {
+    sentence: (told) =>
+      `The cables to and from ${told.place(0)} lose ${told.voltage('dropV', 'too much')}${after(',', told.percent('dropPercent'))}; the limit is ${told.percent('limitPercent', '3 %')}.`,
+    remedy: () => 'Use a thicker or shorter cable, in the feed or in the ground.',
+  },
+  'drop-whole': {
+    sentence: (told) =>
+      `From battery post to ${told.place(0)}, ${told.voltage('dropV', 'much')} is lost${after(',', told.percent('dropPercent'))}: cables, joints, fuses and body together.`,
+    remedy: () => 'Look at the longest part first: a ground cable back to the battery, fewer joints, thicker cable.',
+  },
+  'below-cut-out': {
+    sentence: (told) =>
+      `At full output ${told.place(0)} gets ${told.voltage('terminalV', 'too little')} and shuts down below ${told.voltage('cutOutV', 'its cut-out')}.`,
+    remedy: () => 'Use a thicker or shorter cable, a stronger battery, or let the engine run.',
+  },
+  'cannot-carry': {
+    sentence: (told) => {
+      const share = told.percent('carriedPercent');
+      return `Full output draws ${told.power('powerW', 'more than this')}; these cables can carry ${share === '' ? 'less' : `${share} of it`}, at any voltage.`;
+    },
+    remedy: () => 'Use much thicker or shorter cables, or split the feed.',
+  },
+  ampacity: {
+    sentence: (told) =>
+      told.number('ampacityA') === 0
+        ? `The air round ${told.place(0)} is as hot as its insulation may get: it may carry nothing there.`
+        : `${told.place(0)} would carry ${told.current('currentA', 'more than it may')} for long; here it may carry ${told.current('ampacityA', 'less')}.`,
+    remedy: () => 'Use a thicker cable, a better insulation class, or a cooler way.',
+  },
+  heating: {
+    sentence: heatingSentence,
+    remedy: () => 'Use a thicker cable, a better insulation class, or a cooler way.',
+  },
+  'ground-missing': {
+    sentence: (told) =>
+      told.placeKind(0) === 'battery'
+        ? `The negative post of ${told.place(0)} is joined to nothing.`
+        : `${told.place(0)} has no way back to the battery.`,
+    remedy: (told) =>
+      told.placeKind(0) === 'battery'
+        ? 'Run a ground from it to the body, or tell the factory strap.'
+        : 'Run a ground from it to a ground point on the body, or to the battery.',
+  },
+  'ground-smaller': {
+    sentence: (told) =>
+      `${told.place(0)}${after(', at', told.gauge('gauge'))}, is thinner than the feed it returns${after(':', told.gauge('feedGauge'))}.`,
+    remedy: () => 'A ground is no thinner than the feed of its amplifier.',
+  },
+  'unmarked-cable': {
+    sentence: (told) => `${told.place(0)} is taken as unmarked 60 °C cable, and its size as unproven.`,
+    remedy: () => 'Scrape a strand: copper all through? Count strands times diameter, and enter size and class.',
+  },
+  'small-separate-run': {
+    sentence: (told) => `${told.place(0)} is thinner than 16 AWG, which a separate power run wants.`,
+    remedy: () => 'Use 16 AWG or thicker; it breaks less easily.',
+  },
+};

@@ -1,0 +1,17 @@
+import type { RuleId } from '../../../assess/answer.ts';
+import { cable } from './cable.ts';
+import type { FindingTable } from './finding.ts';
+import { plan } from './plan.ts';
+import { protection } from './protection.ts';
+
+export const findings: FindingTable<RuleId> = { ...protection, ...cable, ...plan };
+
+/** Added where a drawn length decides the verdict. */
+export const provisional = 'Provisional: tape it.';
+
+/** Added where an assumption decides the verdict. */
+export const decidedBy = (names: readonly string[]): string =>
+  names.length === 0 ? '' : `Decided by an assumption: ${names.join(', ')}.`;
+
+/** A place that the plan no longer holds. */
+export const unnamed = 'something';

@@ -1,0 +1,46 @@
+/** Findings on what is drawn and on what was told. */
+import { terminal } from '../fittings.ts';
+import type { FindingTable } from './finding.ts';
+
+export const plan: FindingTable<
+  | 'not-fed'
+  | 'loose-end'
+  | 'no-rating'
+  | 'ratings-differ'
+  | 'load-unknown'
+  | 'ask-external-fuse'
+  | 'firewall-no-grommet'
+> = {
+  'not-fed': {
+    sentence: (told) => `${told.place(0)} is not connected to a battery.`,
+    remedy: () => 'Draw the run that feeds it.',
+  },
+  'loose-end': {
+    sentence: (told) => {
+      const loose = told.list('terminals').map(terminal).join(' and ');
+      return loose === '' ? `${told.place(0)} leads nowhere.` : `${told.place(0)} is not joined up: ${loose}.`;
+    },
+    remedy: () => 'Finish the run, or delete what is not needed.',
+  },
+  'no-rating': {
+    sentence: (told) => `The rated output of ${told.place(0)} is not told, so its cable and fuse cannot be worked out.`,
+    remedy: () => 'Enter the rated output at the load you wire, or the fuses on the amplifier.',
+  },
+  'ratings-differ': {
+    sentence: (told) =>
+      `${told.place(0)} draws ${told.current('ratedA', 'one current')} by its rated output, and its own fuses add up to ${told.current('fusesA', 'another')}: one of them is not what it seems.`,
+    remedy: () => 'Check both on the amplifier: the output at the load you wire, and every fuse on it.',
+  },
+  'load-unknown': {
+    sentence: (told) => `The load wired to ${told.place(0)} is not told.`,
+    remedy: () => 'Enter the load; a lower load draws more current.',
+  },
+  'ask-external-fuse': {
+    sentence: (told) => `${told.place(0)} has no fuse of its own, and no largest external fuse is told.`,
+    remedy: () => "Ask for the maker's figure and enter it.",
+  },
+  'firewall-no-grommet': {
+    sentence: (told) => `${told.place(0)} crosses the firewall without a pass-through.`,
+    remedy: () => 'Drop a pass-through onto the run at the firewall: bare metal edges cut through insulation.',
+  },
+};

@@ -1,0 +1,101 @@
+/** Findings on fuses and on what no fuse protects. */
+import type { Told } from '../../told.ts';
+import { terminalOf } from '../fittings.ts';
+import { after, type FindingTable, said } from './finding.ts';
+
+const sourceName = (told: Told): string => told.nameOfKind('battery') ?? 'the source';
+const fuseName = (told: Told): string => told.nameOfKind('fuse') ?? told.nameOfKind('block') ?? 'The fuse ahead';
+const cableName = (told: Told): string => told.nameOfKind('run') ?? 'the cable';
+
+/** The fuse a finding is about: a fitting, or one output of a block. */
+function fuseAtPlace(told: Told): string {
+  const terminal = told.text('terminal');
+  return terminal === null ? told.place(0) : terminalOf(told.place(0), terminal);
+}
+
+function unprotectedSentence(told: Told): string {
+  const length = told.lengthBeside('unprotectedM', 'limitM', 'too much');
+  const source = sourceName(told);
+  const where =
+    told.text('endsAt') === 'nothing'
+      ? `${length} of cable from ${source} is live and ends without a fuse.`
+      : `The first fuse is ${length} of cable from ${source}.`;
+  return said(where, told.severity === 'stop' ? 'If that stretch touches the body it burns, and nothing opens.' : '');
+}
+
+function unprotectedRemedy(told: Told): string {
+  const limit = told.length('limitM', '45 cm');
+  const [lengthM, limitM] = [told.number('unprotectedM'), told.number('limitM')];
+  if (told.severity === 'note') {
+    return limitM === 0
+      ? 'Nearer is better: at the post itself is the mark to aim for.'
+      : `Nearer is better: ${limit} of cable or less is the mark to aim for.`;
+  }
+  if (lengthM !== null && limitM !== null && lengthM <= limitM) {
+    return `Tape it: it passes only if it is no more than ${limit}. Nearer settles it too.`;
+  }
+  if (told.severity === 'fix') return `Bring it within ${limit}, or write on the run why nearer is impossible.`;
+  const isSheathed = told.text('sheathed') === 'yes';
+  return isSheathed ? `Bring it within ${limit}; a sheath does not make up for more.` : `Bring it within ${limit}.`;
+}
+
+export const protection: FindingTable<
+  | 'unprotected-length'
+  | 'no-device'
+  | 'fuse-over-conductor'
+  | 'step-down'
+  | 'fuse-under-load'
+  | 'fuse-over-maker'
+  | 'no-fuse-qualifies'
+  | 'source-short'
+> = {
+  'unprotected-length': { sentence: unprotectedSentence, remedy: unprotectedRemedy },
+  'no-device': {
+    sentence: (told) =>
+      `No fuse protects ${cableName(told)}: from ${sourceName(told)} on, nothing opens if it touches the body.`,
+    remedy: (told) => `Drop a fuse onto the cable, within ${told.length('limitM', '45 cm')} of ${sourceName(told)}.`,
+  },
+  'fuse-over-conductor': {
+    sentence: (told) =>
+      `${fuseName(told)} lets ${told.current('ratingA', 'more')} into ${cableName(told)}, which carries ${told.current('ceilingA', 'less')}. The cable burns before it opens.`,
+    remedy: (told) =>
+      told.number('largestA') === null
+        ? 'Fit a smaller fuse, or a thicker cable.'
+        : `Fit a fuse of at most ${told.current('largestA')}, or a thicker cable.`,
+  },
+  'step-down': {
+    sentence: (told) =>
+      said(
+        `${cableName(told)} is thinner than the cable ahead of it and carries ${told.current('ceilingA', 'less')}; ${fuseName(told)} lets ${told.current('ratingA', 'more')} into it.`,
+        told.severity === 'note' ? 'It is short enough for a pigtail.' : '',
+      ),
+    remedy: (told) =>
+      told.severity === 'note'
+        ? `Keep it under ${told.length('limitM', '17.8 cm')}.`
+        : `Give it a fuse of its own where it starts${after(', at most', told.current('largestA'))}, or take the thicker cable on.`,
+  },
+  'fuse-under-load': {
+    sentence: (told) => {
+      const rating = after(', at', told.current('ratingA'));
+      return told.severity === 'stop'
+        ? `${fuseAtPlace(told)}${rating}, is smaller than the full current${after(' of', told.current('fullA'))}.`
+        : `${fuseAtPlace(told)}${rating}, would carry ${told.current('heatingA', 'too much')} for long; where it sits it bears ${told.current('forLongA', 'less')}.`;
+    },
+    remedy: () => 'Take a thicker cable so that a larger fuse is allowed, or split the feed. Never only a larger fuse.',
+  },
+  'fuse-over-maker': {
+    sentence: (told) =>
+      `${fuseName(told)} lets ${told.current('ratingA', 'more')} into ${told.nameOfKind('amplifier') ?? 'the amplifier'}; its maker allows ${told.current('makerMaxA', 'less')}.`,
+    remedy: (told) => `Fit a fuse of at most ${told.current('makerMaxA', "the maker's figure")}.`,
+  },
+  'no-fuse-qualifies': {
+    sentence: (told) =>
+      `No fuse in stock fits at ${fuseAtPlace(told)}: it needs at least ${told.current('neededA', 'more')}, and the cable allows ${told.current('ceilingA', 'less')}.`,
+    remedy: () => 'Take a thicker cable, allow more kinds of fuse in the settings, or split the feed.',
+  },
+  'source-short': {
+    sentence: (told) =>
+      `${cableName(told)} joins the positive of ${sourceName(told)} straight to the body or to a negative post.`,
+    remedy: () => 'Take the run off one of its ends.',
+  },
+};

@@ -1,0 +1,23 @@
+/** The short messages at the foot of the page, by the id the desk sends; a refused file has open.ts. */
+export type MessageParams = Readonly<Record<string, string | number>>;
+
+const nameOf = (params: MessageParams): string => String(params.name ?? '');
+
+const clock = (time: number): string =>
+  new Intl.DateTimeFormat('en', { dateStyle: 'medium', timeStyle: 'short' }).format(time);
+
+export const messages = {
+  removed: (params: MessageParams) => (nameOf(params) === '' ? 'Run deleted.' : `${nameOf(params)} deleted.`),
+  exampleCopied: (params: MessageParams) => `You are working on your own copy of ${nameOf(params)}.`,
+  notKept: () => 'This browser does not keep the plan. Save a file before you leave.',
+  storageFull: () => "The browser's room for this page is full. Save a file, then free some space.",
+  otherTab: () => 'Another tab changed this plan. What you do here is kept as a plan of its own.',
+  olderOpened: (params: MessageParams) =>
+    `The newest saved state was damaged. The one from ${clock(Number(params.time ?? 0))} is open.`,
+  savedDamaged: () => 'The saved plan was damaged. The example is open instead.',
+  exampleMissing: () => 'The example could not be loaded. An empty plan is open.',
+  fileOpened: (params: MessageParams) => `${nameOf(params)} is open.`,
+  fileSaved: (params: MessageParams) => `${nameOf(params)} saved as a file.`,
+};
+
+export const messageActs = { undo: 'Undo', dismiss: 'Dismiss' } as const;

@@ -1,0 +1,53 @@
+/** What is written on and over the sketch. */
+import type { FittingKind } from '../../plan/schema.ts';
+
+/** What the panes show; each title is also the button that changes it. */
+export const panes = {
+  whole: 'Whole vehicle',
+  board: 'Whole board',
+  bay: 'Engine bay',
+  enlarge: (pane: string) => `${pane}: show it alone`,
+  both: (pane: string) => `${pane}: show both views`,
+  swap: (pane: string, other: string) => `${pane}: show ${other.toLowerCase()} instead`,
+} as const;
+
+export const drawing = {
+  back: 'Back',
+  cancel: 'Cancel',
+  terminalsOf: (fitting: string) => `Terminals of ${fitting}`,
+  taken: 'in use',
+  startHint: 'Tap where the run starts.',
+  goOnHint: 'Tap for a bend, tap a terminal to end.',
+  removeBend: 'Remove bend',
+  aimHint: 'Let go to place. Slide off the sheet to cancel.',
+  splits: (run: string) => `Goes into ${run}`,
+} as const;
+
+/** Figures beside the finger and beside what they measure. */
+export const live = {
+  length: 'Length',
+  unprotected: 'Unprotected',
+  drop: 'Worst drop',
+  none: 'none',
+  unprotectedFor: (length: string) => `${length} unprotected`,
+  fromNose: 'From the nose',
+  fromSide: 'From the right side',
+  taped: (length: string) => `${length} taped`,
+  separator: ' · ',
+} as const;
+
+/** For a screen reader: what the picture shows, not how to use it. */
+export function describePane(
+  pane: string,
+  counts: { fittings: number; runs: number; unprotected: string | null },
+): string {
+  const striped =
+    counts.unprotected === null ? 'No unprotected stretch.' : `Longest unprotected stretch ${counts.unprotected}.`;
+  return `${pane}: drawing of ${counts.fittings} fittings and ${counts.runs} runs. ${striped} The list holds the same plan.`;
+}
+
+/** What a terminal is called on its tab: the sign of a post says more than the word alone. */
+export function tab(kind: FittingKind, terminal: string, name: string): string {
+  if (kind !== 'battery') return name;
+  return terminal === 'negative' ? `− ${name}` : `+ ${name}`;
+}

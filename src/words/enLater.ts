@@ -1,0 +1,13 @@
+/** English for what opens on demand, apart so that the first load does not carry it. */
+import * as labels from './en/laterLabels.ts';
+import { openRefused, refused } from './en/open.ts';
+import { sourceNote } from './en/sources.ts';
+import * as whys from './en/why.ts';
+
+export const enLater = {
+  ...labels,
+  openRefused,
+  refused,
+  sourceNote,
+  whys,
+};

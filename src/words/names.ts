@@ -1,0 +1,43 @@
+/** Names given to what is new, until its owner gives a better one. */
+import type { FittingKind, Plan, Run } from '../plan/schema.ts';
+
+export interface NamingWords {
+  kinds: Readonly<Record<FittingKind, string>>;
+  mainFuse: string;
+  nextFuse: string;
+  runName(from: string, to: string): string;
+}
+
+/** The name, or the name with the least number from 2 on that nothing carries yet. */
+function numbered(name: string, taken: ReadonlySet<string>): string {
+  if (!taken.has(name)) return name;
+  let number = 2;
+  while (taken.has(`${name} ${number}`)) number += 1;
+  return `${name} ${number}`;
+}
+
+/** 'Battery', 'Main fuse' for the first fuse and 'Branch fuse' for later ones, 'Amplifier 2': never a name twice. */
+export function defaultNameIn(words: NamingWords, kind: FittingKind, plan: Plan): string {
+  const taken = new Set(plan.fittings.map(({ name }) => name));
+  if (kind !== 'fuse') return numbered(words.kinds[kind], taken);
+  const hasFuse = plan.fittings.some((fitting) => fitting.kind === 'fuse');
+  return hasFuse || taken.has(words.mainFuse) ? numbered(words.nextFuse, taken) : words.mainFuse;
+}
+
+/**
+ * What a run is called: its own name, else its ends, so that it stays true when a fuse is dropped into it.
+ * A new run's own name is empty until its owner gives one.
+ */
+export function runTitleIn(words: NamingWords, plan: Plan, run: Run): string {
+  if (run.name !== '') return run.name;
+  const nameOf = (id: string) => plan.fittings.find((fitting) => fitting.id === id)?.name ?? '';
+  return words.runName(nameOf(run.from.fittingId), nameOf(run.to.fittingId));
+}
+
+/** The title of a fitting or run by id, or null when the plan does not hold it. */
+export function titleOfIdIn(words: NamingWords, plan: Plan, id: string): string | null {
+  const fitting = plan.fittings.find((candidate) => candidate.id === id);
+  if (fitting !== undefined) return fitting.name === '' ? words.kinds[fitting.kind] : fitting.name;
+  const run = plan.runs.find((candidate) => candidate.id === id);
+  return run === undefined ? null : runTitleIn(words, plan, run);
+}

@@ -1,0 +1,85 @@
+import { act, fireEvent, screen, within } from '@testing-library/react';
+import { describe, expect, it, vi } from 'vitest';
+import { commit } from '../../src/desk/edit.ts';
+import { MessageBar } from '../../src/panels/message/MessageBar.tsx';
+import { changedName } from '../../src/panels/shelf/History.tsx';
+import { Shelf } from '../../src/panels/shelf/Shelf.tsx';
+import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
+import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
+import { examplePlan } from './fixture.ts';
+import { renderPanel } from './render.tsx';
+
+vi.mock('../../src/desk/answer.ts', () => ({ answerOf: () => undefined }));
+
+const moveFuse = (xM: number) => (plan: ReturnType<typeof examplePlan>) =>
+  moveFitting(plan, 'mainFuse', { xM, yM: 0.7 });
+
+describe('the shelf', () => {
+  it('always shows the way of the hand, and changes it', () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const hand = within(screen.getByRole('radiogroup', { name: 'The hand' }));
+    expect(hand.getByRole<HTMLInputElement>('radio', { name: 'Move' }).checked).toBe(true);
+    fireEvent.click(hand.getByRole('radio', { name: 'Run' }));
+    expect(desk.getState().hand).toEqual({ way: 'run' });
+    fireEvent.click(screen.getByRole('radio', { name: 'Amplifier' }));
+    expect(desk.getState().hand).toEqual({ way: 'place', fitting: 'amplifier' });
+    expect(hand.getByRole<HTMLInputElement>('radio', { name: 'Place' }).checked).toBe(true);
+  });
+
+  it('undo says what it takes back and how many steps there are', () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const undo = screen.getByRole('button', { name: /^Undo/ });
+    expect(undo.getAttribute('aria-disabled')).toBe('true');
+    act(() => {
+      commit(desk, 'moveFitting', moveFuse(0.6));
+      commit(desk, 'moveFitting', moveFuse(0.5));
+    });
+    expect(undo.getAttribute('aria-label')).toBe('Undo: move Main fuse, 2 steps');
+    fireEvent.click(undo);
+    expect(undo.getAttribute('aria-label')).toBe('Undo: move Main fuse, 1 step');
+    const redo = screen.getByRole('button', { name: 'Redo: move Main fuse, 1 step' });
+    fireEvent.click(redo);
+    expect(desk.getState().plan.fittings.find(({ id }) => id === 'mainFuse')?.at.xM).toBe(0.5);
+  });
+
+  it('switches snapping', () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    fireEvent.click(screen.getByRole('button', { name: 'Snap' }));
+    expect(desk.getState().snap).toBe(false);
+  });
+});
+
+describe('what changed between two plans', () => {
+  it('is what is new or other, else what is gone', () => {
+    const plan = examplePlan();
+    expect(changedName(plan, moveFuse(0.4)(plan))).toBe('Main fuse');
+    expect(changedName(plan, plan)).toBeNull();
+    expect(changedName(plan, { ...plan, runs: plan.runs.slice(1) })).toBe('Battery to main fuse');
+  });
+});
+
+describe('the message at the foot', () => {
+  it('offers to take a deletion back', () => {
+    const { desk } = renderPanel(<MessageBar />, examplePlan());
+    act(() => {
+      const message = { id: 'removed', params: { name: 'Rear amplifier' }, undo: true } as const;
+      commit(desk, 'remove', (plan) => removeFitting(plan, 'rear'), { message });
+    });
+    expect(screen.getByRole('status').textContent).toContain('Rear amplifier deleted.');
+    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    expect(desk.getState().plan.fittings.some(({ id }) => id === 'rear')).toBe(true);
+    expect(desk.getState().message).toBeNull();
+  });
+
+  it('goes by itself, but a refusal stays until it is put away', async () => {
+    vi.useFakeTimers();
+    const { desk } = renderPanel(<MessageBar />, examplePlan());
+    act(() => desk.setState({ message: { id: 'fileSaved', params: { name: 'Van' }, undo: false } }));
+    act(() => vi.advanceTimersByTime(60_000));
+    expect(desk.getState().message).toBeNull();
+    act(() => desk.setState({ message: { id: 'fileRefused', params: { code: 'truncated', where: '' }, undo: false } }));
+    act(() => vi.advanceTimersByTime(60_000));
+    vi.useRealTimers();
+    expect(await screen.findByText(/^Not opened: the file stops in the middle\./)).toBeTruthy();
+  });
+});

@@ -1,0 +1,66 @@
+/**
+ * `npm run shots`: builds and serves the page, and takes a picture of every scene at every screen size into .shots/.
+ * `npm run shots -- demo phone` takes only pictures whose name has one of the words; `npm run shots -- --readme` takes
+ * the one picture the README shows.
+ */
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { buildPage, servePage } from '../src/cli/page.ts';
+import { findChromium } from '../src/cli/setup.mjs';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from './support/browser.ts';
+import { drawn } from './support/reading.ts';
+
+interface Scene {
+  readonly name: string;
+  /** Brings the freshly opened page to what the picture is to show. */
+  readonly act: (opened: OpenedPage) => Promise<void>;
+}
+
+const SCENES: readonly Scene[] = [{ name: 'demo', act: async () => undefined }];
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const OUT_DIR = 'node_modules/.cache/feedrun/shots-page';
+
+interface Shot {
+  readonly scene: Scene;
+  readonly viewport: ViewportName;
+  readonly file: string;
+}
+
+function shotsAskedFor(args: readonly string[]): Shot[] {
+  const [first] = SCENES;
+  if (args.includes('--readme') && first) return [{ scene: first, viewport: 'tablet', file: 'public/feedrun.png' }];
+  const viewports = Object.keys(VIEWPORTS) as ViewportName[];
+  return SCENES.flatMap((scene) =>
+    viewports.map((viewport) => ({ scene, viewport, file: `.shots/${scene.name}-${viewport}.png` })),
+  ).filter(({ file }) => args.length === 0 || args.some((word) => file.includes(word)));
+}
+
+async function main(): Promise<void> {
+  const shots = shotsAskedFor(process.argv.slice(2));
+  if (shots.length === 0) throw new Error('No scene and no screen has such a name.');
+  const chromium = findChromium(process.env);
+  if (chromium) process.env.CHROME_PATH = chromium;
+  mkdirSync(join(ROOT, '.shots'), { recursive: true });
+  await buildPage(OUT_DIR);
+  const served = await servePage(OUT_DIR, '127.0.0.1', 0);
+  const browser = await launchBrowser();
+  try {
+    for (const { scene, viewport, file } of shots) {
+      const opened = await openPage(browser, served.url, viewport);
+      await scene.act(opened);
+      await opened.page.evaluate('document.fonts.ready.then(() => undefined)');
+      await drawn(opened.page);
+      await opened.page.screenshot({ path: join(ROOT, file) });
+      console.log(file);
+      for (const fault of opened.faults) console.warn(`  ${fault}`);
+      await opened.close();
+    }
+  } finally {
+    await browser.close();
+    await served.close();
+  }
+}
+
+await main();
