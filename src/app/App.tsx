@@ -97,6 +97,10 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
     setPulled(true);
     goToInspector();
   }, []);
+  const showList = useCallback((isOpen: boolean) => {
+    setListOpen(isOpen);
+    if (isOpen) setPulled(false);
+  }, []);
   const close = useCallback(() => setOpened(null), []);
 
   useEffect(restoreTheme, []);
@@ -108,7 +112,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
   return (
     <WhyContext value={openWhy}>
       <div className={isListOpen ? 'app app-list' : 'app'} data-fingers={bigFingers ? 'big' : 'fine'}>
-        <Topbar files={files} isListOpen={isListOpen} onList={setListOpen} onDialog={(kind) => setOpened({ kind })} />
+        <Topbar files={files} isListOpen={isListOpen} onList={showList} onDialog={(kind) => setOpened({ kind })} />
         <Shelf />
         <main className="work">
           <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
@@ -120,7 +124,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
           </div>
           {isListOpen ? (
             <Suspense fallback={null}>
-              <List onClose={() => setListOpen(false)} onEdit={edit} />
+              <List onClose={() => showList(false)} onEdit={edit} />
             </Suspense>
           ) : null}
         </main>

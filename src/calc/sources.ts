@@ -3,7 +3,7 @@
  * `published` was read in a public copy; `memory` is recalled and unverified; `derived` is computed
  * here from published figures; `choice` is a decision of this project.
  */
-export type Trust = 'published' | 'memory' | 'derived' | 'choice';
+type Trust = 'published' | 'memory' | 'derived' | 'choice';
 
 export interface Source {
   readonly document: string;
@@ -61,7 +61,11 @@ export const SOURCES = {
     trust: 'derived',
   },
   bs7671Table4E1A: { document: 'BS 7671', section: 'Table 4E1A, columns A, B, F at 25 mm²', trust: 'derived' },
-  cfr183445: { document: '33 CFR 183.445', section: '(a), protection where a conductor passes through', trust: 'published' },
+  cfr183445: {
+    document: '33 CFR 183.445',
+    section: '(a), protection where a conductor passes through',
+    trust: 'published',
+  },
   cfr183455: { document: '33 CFR 183.455', trust: 'published' },
   cfr183460: { document: '33 CFR 183.460', trust: 'memory' },
   abycE11: { document: 'ABYC E-11', section: 'as publicly quoted', trust: 'published' },

@@ -1,0 +1,90 @@
+/** The answer to a plan: what it needs, what is wrong with it, and why. */
+import type { Plan } from '../plan/schema.ts';
+import type { Assessment, UncheckedId } from './answer.ts';
+import { chooseSizes } from './choose/choose.ts';
+import { factsOf } from './facts.ts';
+import { buildModel } from './model.ts';
+import { RULES } from './rules/index.ts';
+import { fittingZone, stretchesOf } from './surroundings.ts';
+import { tellAmplifiers } from './tell/amplifiers.ts';
+import { tellAssumptions, tellNotTold } from './tell/assumptions.ts';
+import { tellFigures } from './tell/figures.ts';
+import { tellFindings, tellHeadline } from './tell/findings.ts';
+import { tellFuses } from './tell/fuses.ts';
+import { tellRuns } from './tell/runs.ts';
+import { tellSources } from './tell/sources.ts';
+import { strictestOn } from './unprotectedVerdict.ts';
+import { WhyBook } from './whys/lazy.ts';
+import { worstDrop } from './worstDrop.ts';
+
+const NOT_CHECKED: readonly UncheckedId[] = [
+  'short-to-body',
+  'breaking-capacity',
+  'selectivity',
+  'charging',
+  'joint-heat',
+  'overload-heating',
+];
+
+type Facts = ReturnType<typeof factsOf>;
+
+/** The state that sizes: the one in which some amplifier's cables lose most; at rest where nothing can be told. */
+function sizingState(facts: Facts): Assessment['sizingState'] {
+  const worst = facts.model.circuit.loads
+    .flatMap((_, load) => worstDrop(facts, load) ?? [])
+    .sort((one, other) => other.feedV + other.backV - one.feedV - one.backV)[0];
+  return worst?.point.state ?? (facts.model.settings.engineAlwaysRunning ? 'charging' : 'rest');
+}
+
+/** The zone of every fitting, and of every run the one with the hottest air it passes. */
+function zonesOf(plan: Plan): Assessment['zones'] {
+  const { settings } = plan;
+  return Object.fromEntries([
+    ...plan.fittings.map((fitting) => [fitting.id, fittingZone(plan, fitting)] as const),
+    ...plan.runs.map((run) => {
+      const zones = stretchesOf(plan, run, 1).map(({ zone }) => zone);
+      const hottest = zones.reduce((hot, zone) =>
+        settings[`${zone}C`].value > settings[`${hot}C`].value ? zone : hot,
+      );
+      return [run.id, hottest] as const;
+    }),
+  ]);
+}
+
+/** Assesses a plan. Pure and deterministic: the same plan gives the same answer. Never throws on a plan that opens. */
+export function assess(plan: Plan): Assessment {
+  const model = buildModel(plan);
+  const choice = chooseSizes(model);
+  const facts = factsOf(model, choice);
+  const book = new WhyBook();
+  const runs = tellRuns(facts, book);
+  const fuses = tellFuses(facts, book);
+  const amplifiers = tellAmplifiers(facts, book);
+  const sources = tellSources(facts, book);
+  const findings = tellFindings(facts).map((one) =>
+    one.why === null || book.has(one.why) ? one : { ...one, why: null },
+  );
+  return {
+    planId: plan.id,
+    ruleSet: plan.settings.ruleSet,
+    headline: tellHeadline(facts, findings),
+    notTold: tellNotTold(facts),
+    figures: tellFigures(facts, { runs, fuses, amplifiers, sources }),
+    findings,
+    runs,
+    fuses,
+    amplifiers,
+    sources,
+    sizingState: sizingState(facts),
+    leastCopperProven: choice.proven,
+    assumptions: tellAssumptions(facts),
+    rulesChecked: RULES.map(({ id }) => id),
+    rulesNotChecked: NOT_CHECKED.map((rule) => ({ rule, why: 'notBuiltYet' })),
+    whys: book.all(),
+    strictest: strictestOn(
+      facts.unprotected.flatMap(({ ways }) => ways),
+      model,
+    ),
+    zones: zonesOf(plan),
+  };
+}

@@ -1,0 +1,101 @@
+/** One set of sizes tried out: its operating point, and every rule on conductors that it breaks. */
+import { type GaugeId, gauge } from '../../calc/conductor/gauge.ts';
+import { cableAmpacityA } from '../capacity.ts';
+import { exceeds, isTooHot } from '../conductor.ts';
+import { wayDrop } from '../drop.ts';
+import { groundPairs } from '../grounds.ts';
+import { limitsOf } from '../limits.ts';
+import type { Model } from '../model.ts';
+import { type CannotCarry, type OperateOptions, type Operating, operate } from '../operate.ts';
+import { heatingShare } from '../states.ts';
+
+export type Criterion = 'drop' | 'fuse' | 'ampacity' | 'heating' | 'ground';
+
+export interface Breach {
+  readonly criterion: Criterion;
+  /** The cable at fault; null for a drop, which is the whole way's. */
+  readonly cable: number | null;
+  /** The amplifier whose way loses too much, or whose feed a ground is smaller than. */
+  readonly load: number | null;
+}
+
+export interface Trial {
+  readonly sizes: readonly GaugeId[];
+  readonly operating: Operating | CannotCarry;
+  /** By cable, A; empty where the loads cannot be carried. */
+  readonly limits: readonly number[];
+  readonly breaches: readonly Breach[];
+}
+
+export const dropLimitV = ({ settings }: Pick<Model, 'settings'>): number =>
+  settings.dropLimit.value * settings.systemV;
+
+/** What a link lets pass: its rating, or what it would have to carry where none is fitted. */
+export const capacitiesOf = ({ ratings, needs }: Operating): number[] =>
+  ratings.map((rating, link) => rating ?? needs[link] ?? 0);
+
+function cableBreaches(
+  model: Model,
+  operating: Operating,
+  sizes: readonly GaugeId[],
+  limits: readonly number[],
+): Breach[] {
+  const share = heatingShare(model);
+  return model.circuit.cables.flatMap((cable, index): Breach[] => {
+    const size = sizes[index];
+    if (size === undefined) return [];
+    const ampacityA = cableAmpacityA(model, cable, size);
+    const breaches: Breach[] = [];
+    const breach = (criterion: Criterion): void => {
+      breaches.push({ criterion, cable: index, load: null });
+    };
+    const limitA = limits[index] ?? 0;
+    if (limitA !== Infinity && exceeds(limitA, ampacityA)) breach('fuse');
+    const heatingA = (operating.fullA[index] ?? 0) * share;
+    if (ampacityA === 0 || exceeds(heatingA, ampacityA)) breach('ampacity');
+    if (operating.states.some(({ stretchC }) => isTooHot(model, index, stretchC[index] ?? []))) breach('heating');
+    return breaches;
+  });
+}
+
+function dropBreaches(model: Model, operating: Operating): Breach[] {
+  const limitV = dropLimitV(model);
+  return model.demands.flatMap((demand, load): Breach[] => {
+    if (demand === null) return [];
+    const over = operating.states.some((point) => {
+      const { feedV, backV } = wayDrop(model, point, load);
+      return exceeds(feedV + backV, limitV);
+    });
+    return over ? [{ criterion: 'drop', cable: null, load }] : [];
+  });
+}
+
+function groundBreaches(model: Model, sizes: readonly (GaugeId | null)[]): Breach[] {
+  const areaMm2 = (cable: number): number | null => {
+    const size = sizes[cable];
+    return size == null ? null : gauge(size).areaMm2;
+  };
+  return groundPairs(model).flatMap(({ ground, feed, load }): Breach[] => {
+    const [groundMm2, feedMm2] = [areaMm2(ground), areaMm2(feed)];
+    if (groundMm2 === null || feedMm2 === null || !exceeds(feedMm2, groundMm2)) return [];
+    return [{ criterion: 'ground', cable: ground, load }];
+  });
+}
+
+/** Tries a set of sizes out. Loads that cannot be carried count as too great a drop of every one of them. */
+export function tryOut(model: Model, sizes: readonly GaugeId[], options: OperateOptions = {}): Trial {
+  const operating = operate(model, sizes, options);
+  if (!operating.ok) {
+    const breaches = model.demands.flatMap((demand, load): Breach[] =>
+      demand === null ? [] : [{ criterion: 'drop', cable: null, load }],
+    );
+    return { sizes, operating, limits: [], breaches };
+  }
+  const limits = limitsOf(model, capacitiesOf(operating));
+  const breaches = [
+    ...dropBreaches(model, operating),
+    ...cableBreaches(model, operating, sizes, limits),
+    ...groundBreaches(model, sizes),
+  ];
+  return { sizes, operating, limits, breaches };
+}

@@ -1,0 +1,13 @@
+import { finding, fittingPlace, type Rule } from './rule.ts';
+
+/** RULES 5: an amplifier without a fuse of its own, and no largest external fuse told: ask its maker. */
+export const askExternalFuse: Rule = {
+  id: 'ask-external-fuse',
+  sensitive: false,
+  check: ({ model }) =>
+    model.circuit.loads.flatMap(({ fitting }) =>
+      (fitting.onboardFusesA ?? []).length > 0 || fitting.externalFuseMaxA !== null
+        ? []
+        : [finding('ask-external-fuse', { severity: 'note', places: [fittingPlace(fitting)], source: 'feedrunRules' })],
+    ),
+};

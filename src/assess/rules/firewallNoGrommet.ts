@@ -1,0 +1,54 @@
+import { polylineLength } from '../../geom/polyline.ts';
+import { firewallXM } from '../../plan/outline.ts';
+import { runPoints } from '../../plan/runs.ts';
+import type { Plan, Run } from '../../plan/schema.ts';
+import { fittingById } from '../../plan/terminals.ts';
+import { sheetOf } from '../length.ts';
+import { finding, type Rule } from './rule.ts';
+
+/** A pass-through this near along the run, m, is the one that the crossing goes through: sketches are not that exact. */
+const NEAR_M = 0.3;
+
+/** Where a run crosses the firewall, m along it. A run that ends on it, or lies along it, does not cross there. */
+function crossingsM(plan: Plan, run: Run): number[] {
+  const outline = sheetOf(plan, run.sheetId)?.outline;
+  const wallXM = outline === undefined ? null : firewallXM(outline);
+  if (wallXM === null) return [];
+  const points = runPoints(plan, run);
+  const crossings: number[] = [];
+  let side = 0;
+  let alongM = 0;
+  for (const [index, point] of points.entries()) {
+    const before = points[index - 1];
+    if (before !== undefined) alongM += polylineLength([before, point]);
+    const here = Math.sign(point.xM - wallXM);
+    if (here === 0) continue;
+    if (side !== 0 && here !== side && before !== undefined) {
+      const span = point.xM - before.xM;
+      const past = span === 0 ? 0 : (point.xM - wallXM) / span;
+      crossings.push(alongM - past * polylineLength([before, point]));
+    }
+    side = here;
+  }
+  return crossings;
+}
+
+/** 33 CFR 183.445(a): a conductor through a metal edge is protected from chafe: a run through the firewall needs its pass-through. */
+export const firewallNoGrommet: Rule = {
+  id: 'firewall-no-grommet',
+  sensitive: false,
+  check: ({ model: { plan } }) =>
+    plan.runs.flatMap((run) => {
+      const isPassThrough = (fittingId: string): boolean => fittingById(plan, fittingId)?.kind === 'passThrough';
+      const lengthM = polylineLength(runPoints(plan, run));
+      const bare = crossingsM(plan, run).filter((alongM) => {
+        const atStart = isPassThrough(run.from.fittingId) && alongM <= NEAR_M;
+        const atEnd = isPassThrough(run.to.fittingId) && lengthM - alongM <= NEAR_M;
+        return !atStart && !atEnd;
+      });
+      if (bare.length === 0) return [];
+      return [
+        finding('firewall-no-grommet', { severity: 'fix', places: [{ kind: 'run', id: run.id }], source: 'cfr183445' }),
+      ];
+    }),
+};

@@ -1,0 +1,18 @@
+import type { Finding } from '../answer.ts';
+import { isGrounded } from '../model.ts';
+import { finding, fittingPlace, type Rule } from './rule.ts';
+
+/** No way back: an amplifier whose ground reaches no battery, or a battery whose negative post is joined to nothing. */
+export const groundMissing: Rule = {
+  id: 'ground-missing',
+  sensitive: false,
+  check: (facts) => {
+    const { circuit, sides } = facts.model;
+    const missing = (fitting: { id: string }): Finding =>
+      finding('ground-missing', { severity: 'fix', places: [fittingPlace(fitting)], source: 'feedrunRules' });
+    return [
+      ...circuit.sources.flatMap(({ fitting, minus }) => (sides.at[minus]?.length === 0 ? [missing(fitting)] : [])),
+      ...circuit.loads.flatMap(({ fitting }, load) => (isGrounded(facts.model, load) ? [] : [missing(fitting)])),
+    ];
+  },
+};

@@ -1,0 +1,56 @@
+import type { AmplifierAnswer } from '../answer.ts';
+import { type Facts, isLoadTold } from '../facts.ts';
+import { heatingShare } from '../states.ts';
+import { amplifierDropWhy, currentWhy } from '../whys/amplifier.ts';
+import type { WhyBook } from '../whys/lazy.ts';
+import { worstDrop, worstWhole } from '../worstDrop.ts';
+
+/** An answer for every amplifier, in the order of the plan; without figures where none can be told. */
+export function tellAmplifiers(facts: Facts, book: WhyBook): AmplifierAnswer[] {
+  const { circuit, demands, settings } = facts.model;
+  const percent = (volts: number): number => (100 * volts) / settings.systemV;
+  return circuit.loads.map((load, index): AmplifierAnswer => {
+    const { id: fittingId } = load.fitting;
+    const drop = worstDrop(facts, index);
+    const whole = worstWhole(facts, index);
+    const demand = demands[index];
+    const points = facts.operating?.states ?? [];
+    const [first, ...rest] = points;
+    if (!isLoadTold(facts, index) || drop === null || whole === null || first === undefined || demand == null) {
+      return {
+        fittingId,
+        fullA: null,
+        heatingA: null,
+        terminalV: null,
+        dropCablesV: null,
+        dropCablesPercent: null,
+        dropFeedV: null,
+        dropReturnV: null,
+        dropWholeV: null,
+        dropWholePercent: null,
+        whyCurrent: null,
+        whyDrop: null,
+      };
+    }
+    const most = rest.reduce(
+      (worst, point) => ((point.loadAmps[index] ?? 0) > (worst.loadAmps[index] ?? 0) ? point : worst),
+      first,
+    );
+    const fullA = most.loadAmps[index] ?? 0;
+    const dropCablesV = drop.feedV + drop.backV;
+    return {
+      fittingId,
+      fullA,
+      heatingA: fullA * heatingShare(facts.model),
+      terminalV: Math.min(...points.map(({ loadVolts }) => loadVolts[index] ?? 0)),
+      dropCablesV,
+      dropCablesPercent: percent(dropCablesV),
+      dropFeedV: drop.feedV,
+      dropReturnV: drop.backV,
+      dropWholeV: whole.wholeV,
+      dropWholePercent: percent(whole.wholeV),
+      whyCurrent: book.file(`current:${fittingId}`, () => currentWhy(load, demand, most, index)),
+      whyDrop: book.file(`drop:${fittingId}`, () => amplifierDropWhy(facts, drop)),
+    };
+  });
+}

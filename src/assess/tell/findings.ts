@@ -1,0 +1,29 @@
+import type { Assessment, Finding, Severity } from '../answer.ts';
+import type { Facts } from '../facts.ts';
+import { RULES } from '../rules/index.ts';
+import { rankOf } from '../unprotectedVerdict.ts';
+import { flippedBy } from './flips.ts';
+
+/** All findings, gravest first and otherwise in the order of the rules; each says which assumption decides it. */
+export function tellFindings(facts: Facts): Finding[] {
+  const found = RULES.flatMap((rule) => rule.check(facts));
+  const { decided, looming } = flippedBy(facts, found);
+  const all = [...found.map((one) => ({ ...one, decidedBy: decided.get(one.id) ?? [] })), ...looming];
+  return all.sort((one, other) => rankOf(other.severity) - rankOf(one.severity));
+}
+
+/** The verdict: what is gravest, and how many; else how many drawn lengths a limit hangs on. */
+export function tellHeadline({ model }: Facts, findings: readonly Finding[]): Assessment['headline'] {
+  const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
+  if (count('stop') > 0) return { kind: 'stop', count: count('stop') };
+  if (count('fix') > 0) return { kind: 'fix', count: count('fix') };
+  const isDrawn = new Set(model.plan.runs.filter(({ tapedM }) => tapedM === null).map(({ id }) => id));
+  const toTape = new Set(
+    findings
+      .filter(({ provisional }) => provisional)
+      .flatMap(({ places }) => places.map(({ id }) => id).filter((id) => isDrawn.has(id))),
+  );
+  if (toTape.size > 0) return { kind: 'provisional', count: toTape.size };
+  // without an amplifier there is no feed to find anything against
+  return { kind: model.circuit.loads.length === 0 ? 'empty' : 'nothing', count: 0 };
+}
