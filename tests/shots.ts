@@ -8,6 +8,8 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildPage, servePage } from '../src/cli/page.ts';
 import { findChromium } from '../src/cli/setup.mjs';
+import { openDialog, openList, openWhy, selectFirst } from './browser/support/screens.ts';
+import { TouchUser } from './browser/support/touch.ts';
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from './support/browser.ts';
 import { drawn } from './support/reading.ts';
 
@@ -17,7 +19,17 @@ interface Scene {
   readonly act: (opened: OpenedPage) => Promise<void>;
 }
 
-const SCENES: readonly Scene[] = [{ name: 'demo', act: async () => undefined }];
+const SCENES: readonly Scene[] = [
+  { name: 'demo', act: async () => undefined },
+  { name: 'fuse', act: (opened) => selectFirst(new TouchUser(opened), 'Fuses') },
+  { name: 'amplifier', act: (opened) => selectFirst(new TouchUser(opened), 'Amplifiers') },
+  { name: 'run', act: (opened) => selectFirst(new TouchUser(opened), 'Runs') },
+  { name: 'list', act: (opened) => openList(new TouchUser(opened)) },
+  { name: 'why', act: (opened) => openWhy(new TouchUser(opened), 'Feed conductor') },
+  { name: 'newPlan', act: (opened) => openDialog(new TouchUser(opened), 'New plan') },
+  { name: 'settings', act: (opened) => openDialog(new TouchUser(opened), 'Settings') },
+  { name: 'legend', act: (opened) => openDialog(new TouchUser(opened), 'Legend') },
+];
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const OUT_DIR = 'node_modules/.cache/feedrun/shots-page';

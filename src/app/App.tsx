@@ -128,7 +128,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
             </Suspense>
           ) : null}
         </main>
-        <Suspense fallback={<section className="answer" aria-label={words.summary.label} aria-busy="true" />}>
+        <Suspense fallback={<section className="answer" aria-busy="true" />}>
           <AnswerReady>
             <Answer isPulled={isPulled} onPull={setPulled} />
           </AnswerReady>

@@ -35,6 +35,11 @@ export const SOURCES = {
     section: 'p. 970, 61 % IACS',
     trust: 'published',
   },
+  cta2006: {
+    document: 'CTA-2006',
+    section: 'rated output at a 14.4 V supply, as explained publicly',
+    trust: 'published',
+  },
   astmB566: { document: 'ASTM B566', section: 'classes 10A and 15A, least conductivity', trust: 'published' },
   equalLoss: {
     document: 'Square root of the conductivity ratio',

@@ -13,7 +13,7 @@ import type { Point, Sheet } from '../plan/schema.ts';
 import { fittingById } from '../plan/terminals.ts';
 import { words } from '../words/index.ts';
 import { BendButton } from './BendButton.tsx';
-import { fittedCamera } from './cameras.ts';
+import { fittedCamera, resizedCamera } from './cameras.ts';
 import { Finger } from './Finger.tsx';
 import { Group, Layer, Stage } from './konva.ts';
 import { Labels } from './Labels.tsx';
@@ -82,6 +82,8 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
   const aim = state.name === 'place.aiming' ? state.at : null;
   const stroke = state.name === 'run.drawing' ? state.stroke : NO_STROKE;
   const hasCamera = camera !== null;
+  const isHeld = finger !== null;
+  const measured = useRef(size);
 
   useEffect(() => {
     const element = surface.current;
@@ -97,10 +99,14 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
 
   useLayoutEffect(() => {
     if (size.widthPx === 0 || size.heightPx === 0) return;
+    const before = measured.current;
+    measured.current = size;
     // a camera that is gone is one to be fitted anew
     if (hasCamera && panes.isMoved(id, sheet.id)) return;
-    panes.fit(id, fittedCamera(sheet, id, size));
-  }, [panes, id, sheet, size, hasCamera]);
+    const now = panes.camera(id);
+    // a pane that changes its size under a finger keeps what lies there; it is fitted anew when the finger has gone
+    panes.fit(id, isHeld && now !== null ? resizedCamera(now, before, size) : fittedCamera(sheet, id, size));
+  }, [panes, id, sheet, size, hasCamera, isHeld]);
 
   const halfPlateM = camera === null ? 0 : halfPlatePx(camera.pxPerM) / camera.pxPerM;
   const stage = useMemo(() => {

@@ -23,6 +23,13 @@ export function fittedCamera(sheet: Sheet, pane: PaneId, size: PaneSize): Camera
   return { ...centred, centreXM: centred.centreXM + Math.max(0, spareM - MARGIN_PX / camera.pxPerM) };
 }
 
+/** The camera of a pane that has changed its size at the right or at the foot: nothing moves on the screen. */
+export function resizedCamera(camera: Camera, before: PaneSize, size: PaneSize): Camera {
+  const centreXM = camera.centreXM + (size.widthPx - before.widthPx) / 2 / camera.pxPerM;
+  const centreYM = camera.centreYM + (size.heightPx - before.heightPx) / 2 / camera.pxPerM;
+  return { ...camera, centreXM, centreYM };
+}
+
 export function setCamera(desk: Desk, pane: PaneId, camera: Camera): void {
   desk.setState((state) => ({ cameras: { ...state.cameras, [pane]: camera } }));
 }

@@ -147,6 +147,20 @@ describe('drop and voltage (RULES 3)', () => {
     expect(severities(feed({ ratedW: 800 }, 'sae:4/0').done(), 'below-cut-out')).toEqual([]);
   });
 
+  it('below-cut-out: a note where only an assumed battery keeps it away', () => {
+    // 150 CCA: 16 mohm, at 85 A 1.4 V: 10.8 V are left; twice the resistance takes another 1.4 V and more
+    const draft = feed({ ratedW: 800 }, 'sae:4/0');
+    draft.plan = {
+      ...draft.plan,
+      fittings: draft.plan.fittings.map((fitting) =>
+        fitting.kind === 'battery' ? { ...fitting, ccaA: { value: 150, origin: 'assumed' } } : fitting,
+      ),
+    };
+    expect(found(assess(draft.done()), 'below-cut-out')).toMatchObject([
+      { severity: 'note', decidedBy: ['battery.ccaA'] },
+    ]);
+  });
+
   it('cannot-carry: constant power beyond what the cables let through at any voltage', () => {
     // 60 m of 8 AWG: 0.16 ohm; 12.6^2 / (4 x 0.16) = 248 W at most
     const answer = assess(feed({ ratedW: 400 }, 'sae:8', {}, 60).done());

@@ -23,7 +23,7 @@ export function currentWhy({ fitting }: CircuitLoad, demand: Demand, point: Stat
   if (demand.law === 'power') {
     builder.step('Ifull', 'A', 'P / (eta * V)', fullA, { source: 'feedrunRules' });
   } else {
-    builder.input('Vrated', 'V', RATED_AT_V, { origin: 'published', source: 'feedrunRules' });
+    builder.input('Vrated', 'V', RATED_AT_V, { origin: 'published', source: 'cta2006' });
     builder.step('Ifull', 'A', 'P / (eta * Vrated) * V / Vrated', fullA, { source: 'feedrunRules' });
   }
   return builder.done('Ifull');
