@@ -1,0 +1,277 @@
+import type { Browser, BrowserContextOptions } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Finger } from '../support/finger.ts';
+import { textOf, untilText } from '../support/reading.ts';
+import { answerByHand } from './support/byHand.ts';
+import { drawRoute, PLAN_NAME } from './support/draw.ts';
+import {
+  figure,
+  headline,
+  metres,
+  number,
+  row,
+  savedText,
+  shownValue,
+  undoDepth,
+  untilSaved,
+  withoutIds,
+} from './support/reading.ts';
+import { type At, lengthM, placeOf, ROUTE, RUNS, UNPROTECTED_M } from './support/route.ts';
+import { type Mappings, TouchUser } from './support/touch.ts';
+
+/**
+ * A tablet held in the hand: a plan drawn by touch alone on what is visible, its answer read from the page's text and
+ * compared with figures worked out from published tables (support/publishedTables.ts names each). Nothing of the
+ * page's code takes part.
+ */
+let browser: Browser;
+let opened: OpenedPage | undefined;
+let user: TouchUser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+afterEach(async () => {
+  await opened?.close();
+  opened = undefined;
+});
+
+/** What the first test has drawn, as the browser keeps it, and where things were on the screen. */
+let kept: {
+  readonly state: NonNullable<BrowserContextOptions['storageState']>;
+  readonly text: string;
+  readonly places: Mappings;
+};
+
+/** A later visit to the drawn plan on the same screen, with nothing in its history. */
+async function openAgain(): Promise<void> {
+  opened = await openPage(browser, inject('pageUrl'), 'tablet', { storageState: kept.state });
+  user = new TouchUser(opened, kept.places);
+  await untilText(user.page, 'Provisional: 1 length to tape');
+  expect(await user.page.title()).toContain(PLAN_NAME);
+}
+
+/** A place on the way from one to another. */
+const between = (from: At, to: At, share: number): At => ({
+  xM: from.xM + share * (to.xM - from.xM),
+  yM: from.yM + share * (to.yM - from.yM),
+});
+
+describe('a plan drawn by touch', () => {
+  it('says what the published tables say', async () => {
+    opened = await openPage(browser, inject('pageUrl'), 'tablet');
+    user = new TouchUser(opened);
+    const text = await drawRoute(user);
+    const { page } = user;
+    const wanted = answerByHand(ROUTE);
+    const worstV = Math.max(...wanted.branches.map(({ cablesV }) => cablesV));
+
+    // 33 CFR 183.425 table 5 and note 1, SAE J1127, NBS Handbook 100, ISO 8820, our rules sections 2 to 6
+    expect(await shownValue(page, 'Feed conductor')).toBe(`SAE ${wanted.trunk.size}`);
+    expect(await shownValue(page, 'Main fuse')).toBe(`${wanted.trunk.fuseA} A`);
+    const drop = await figure(page, 'Worst drop');
+    expect(drop.value).toBe(`${worstV.toFixed(2)} V`);
+    expect(drop.governs).toContain(`${((100 * worstV) / 12).toFixed(1)} %`);
+    expect(await shownValue(page, 'Longest unprotected')).toBe(`${Math.round(UNPROTECTED_M * 100)} cm`);
+
+    for (const [index, name] of (['Amplifier', 'Amplifier 2'] as const).entries()) {
+      const branch = wanted.branches[index];
+      if (branch === undefined) throw new Error(`No figures for ${name}.`);
+      const [current = [], cables = [], , voltage = []] = await row(page, 'Amplifiers', name);
+      expect(number(current[0] ?? '')).toBeCloseTo(Number(branch.fullA.toPrecision(3)), 6);
+      expect(cables[0]).toBe(`${branch.cablesV.toFixed(2)} V`);
+      expect(voltage[0]).toBe(`${branch.terminalV.toFixed(2)} V`);
+      const [rating = []] = await row(page, 'Fuses', `Distribution block, output ${index + 1}`);
+      expect(rating[0]).toBe(`${branch.fuseA} A`);
+    }
+
+    const runs = [
+      ['Battery to main fuse', wanted.trunk.size],
+      ['Main fuse to pass-through', wanted.trunk.size],
+      ['Pass-through to distribution block', wanted.trunk.size],
+      ['Distribution block to amplifier', wanted.branches[0]?.size],
+      ['Distribution block to amplifier 2', wanted.branches[1]?.size],
+      ['Amplifier to ground point', wanted.branches[0]?.size],
+      ['Amplifier 2 to ground point 2', wanted.branches[1]?.size],
+    ] as const;
+    for (const [index, [name, size]] of runs.entries()) {
+      const [gauge = [], length = []] = await row(page, 'Runs', name);
+      const run = RUNS[index];
+      if (run === undefined) throw new Error(`The route has no ${name}.`);
+      expect([name, gauge[0]]).toEqual([name, `SAE ${size}`]);
+      expect([name, metres(length[0] ?? '')]).toEqual([name, Number(lengthM(run).toPrecision(3))]);
+    }
+    // beyond 178 mm a note, not yet beyond 450 mm a stop (our rules, section 6), and a drawn length may be 10 cm off
+    expect(await headline(page)).toBe('Provisional: 1 length to tape');
+
+    kept = { state: await opened.context.storageState({ indexedDB: true }), text, places: user.mappings };
+    opened.expectClean();
+  });
+});
+
+describe('while a finger drags the fuse', () => {
+  /** How far along the straight cable from the battery the finger takes the fuse. */
+  const FAR_M = 0.5;
+
+  it('the unprotected length has changed; the saved plan and the history have not, until it lifts', async () => {
+    await openAgain();
+    const {
+      page,
+      opened: { finger },
+    } = user;
+    const [battery, fuse] = [placeOf('Battery'), placeOf('Main fuse')];
+    const far = between(battery, fuse, FAR_M / UNPROTECTED_M);
+    const depth = await undoDepth(page);
+
+    await finger.down(user.spot(fuse, 'Engine bay'));
+    await finger.move(user.spot(far, 'Engine bay'));
+    expect(metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(FAR_M, 2);
+    // beyond 450 mm bare cable is a stop (our rules, section 6)
+    expect(await headline(page)).toBe('1 to stop for');
+    expect(await savedText(page)).toBe(kept.text);
+    expect(await undoDepth(page)).toBe(depth);
+
+    await finger.up();
+    expect(await undoDepth(page)).toBe(depth + 1);
+    expect(metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(FAR_M, 2);
+    const moved = await untilSaved(page, (text) => text !== kept.text);
+    expect(withoutIds(moved)).not.toBe(withoutIds(kept.text));
+
+    await user.tap(user.button(/^Undo:/));
+    expect(await undoDepth(page)).toBe(depth);
+    await untilSaved(page, (text) => text === kept.text);
+    expect(await shownValue(page, 'Longest unprotected')).toBe(`${Math.round(UNPROTECTED_M * 100)} cm`);
+    opened?.expectClean();
+  });
+
+  it.each<[what: string, happens: (finger: Finger) => Promise<void>]>([
+    [
+      'a second finger',
+      async (finger) => {
+        const beside = user.spot({ xM: 1.6, yM: 1.2 }, 'Engine bay');
+        await finger.down(beside, 2);
+        await finger.move({ x: beside.x + 60, y: beside.y - 20 }, 4, 2);
+        await finger.up(2);
+        await finger.move(user.spot({ xM: 0.9, yM: 1 }, 'Engine bay'), 4, 1);
+        await finger.up(1);
+      },
+    ],
+    ['the system taking the touch away', (finger) => finger.cancel()],
+    [
+      'the side of a hand on the glass',
+      async (finger) => {
+        await finger.layHand();
+        await finger.move(user.spot({ xM: 0.9, yM: 1 }, 'Engine bay'), 4);
+        await finger.up();
+      },
+    ],
+  ])('%s drops the drag, and leaves no mark', async (_what, happens) => {
+    await openAgain();
+    const {
+      page,
+      opened: { finger },
+    } = user;
+    const depth = await undoDepth(page);
+    await finger.down(user.spot(placeOf('Main fuse'), 'Engine bay'));
+    await finger.move(
+      user.spot(between(placeOf('Battery'), placeOf('Main fuse'), FAR_M / UNPROTECTED_M), 'Engine bay'),
+    );
+    expect(metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(FAR_M, 2);
+
+    await happens(finger);
+    expect(await shownValue(page, 'Longest unprotected')).toBe(`${Math.round(UNPROTECTED_M * 100)} cm`);
+    expect(await undoDepth(page)).toBe(depth);
+    expect(await savedText(page)).toBe(kept.text);
+    // the next touch works again: the fuse is where it was
+    await user.tap(user.button('Fit'));
+    await finger.tap(user.spot(placeOf('Main fuse'), 'Engine bay'));
+    expect(await user.placeInFields()).toEqual(placeOf('Main fuse'));
+    opened?.expectClean();
+  });
+});
+
+it('a pinch zooms, and leaves the plan alone', async () => {
+  await openAgain();
+  const {
+    page,
+    opened: { finger },
+  } = user;
+  const before = user.scaleOf('Whole vehicle');
+  const depth = await undoDepth(page);
+  const middle = user.spot({ xM: 1.8, yM: 1.4 }, 'Whole vehicle');
+  await finger.pinch(middle, 100, 200);
+  expect(await undoDepth(page)).toBe(depth);
+  expect(await savedText(page)).toBe(kept.text);
+  await user.learn('Whole vehicle');
+  expect(user.scaleOf('Whole vehicle') / before).toBeCloseTo(2, 2);
+  // what was between the fingers has stayed there
+  expect(user.spot({ xM: 1.8, yM: 1.4 }, 'Whole vehicle').x).toBeCloseTo(middle.x, 0);
+  expect(user.spot({ xM: 1.8, yM: 1.4 }, 'Whole vehicle').y).toBeCloseTo(middle.y, 0);
+  opened?.expectClean();
+});
+
+it('a fuse dropped onto a run splits it, and deleting the fuse joins it again', async () => {
+  await openAgain();
+  const { page } = user;
+  await user.place({ kind: 'Fuse', at: { xM: 2, yM: placeOf('Distribution block').yM } }, 'Whole vehicle');
+  await untilText(page, 'Pass-through to branch fuse');
+  await untilText(page, 'Branch fuse to distribution block');
+  const length = async (name: string) => metres((await row(page, 'Runs', name))[1]?.[0] ?? '');
+  // 0.5 m to the bend, 0.7 m on from there
+  expect(await length('Pass-through to branch fuse')).toBeCloseTo(1.2, 6);
+  expect(await length('Branch fuse to distribution block')).toBeCloseTo(0.7, 6);
+  expect(await textOf(page)).not.toContain('Pass-through to distribution block');
+  await untilSaved(page, (text) => withoutIds(text) !== withoutIds(kept.text));
+
+  await user.tap(page.getByRole('region', { name: 'Selected' }).getByRole('button', { name: 'Delete' }));
+  await untilText(page, 'Branch fuse deleted.');
+  expect(await length('Pass-through to distribution block')).toBeCloseTo(1.9, 6);
+  const joined = await untilSaved(page, (text) => !text.includes('Branch fuse'));
+  expect(withoutIds(joined)).toBe(withoutIds(kept.text));
+  opened?.expectClean();
+});
+
+it('wrong input is answered with what is wrong, and changes nothing', async () => {
+  await openAgain();
+  const { page } = user;
+  await user.opened.finger.tap(user.spot(placeOf('Amplifier'), 'Whole vehicle'));
+  const depth = await undoDepth(page);
+  await user.write(user.field(/^Rated output/), 'a lot');
+  await untilText(
+    page,
+    'Rated output at the load wired, W: this is not a number. Write it like 12.6 or 12,6. The value before is kept.',
+  );
+  await user.write(user.field(/^Rated output/), '0');
+  await untilText(page, 'Rated output at the load wired, W: at least 1. The value before is kept.');
+  await user.write(user.field('From the nose'), '3 parsecs');
+  await untilText(page, 'From the nose: this is not a length. Write it like 1.5 m, 160 cm or 5 ft 3 1/2 in.');
+  expect(await undoDepth(page)).toBe(depth);
+  expect(await savedText(page)).toBe(kept.text);
+  opened?.expectClean();
+});
+
+it('on a phone, a fuse brought back to where it was is where it was, though the sheet below has grown', async () => {
+  opened = await openPage(browser, inject('pageUrl'), 'phone');
+  user = new TouchUser(opened);
+  const { page } = opened;
+  const { finger } = opened;
+  await untilText(page, '1 to stop for');
+  const lengthBeside = async () => metres((await textOf(page)).split('\n').find((line) => / cm$/.test(line)) ?? '');
+  const before = await lengthBeside();
+  // the fuse is found by its name, which stands beside it on the sheet
+  const name = await page.getByText('Main fuse', { exact: true }).first().boundingBox();
+  const bay = await user.pane('Engine bay').boundingBox();
+  if (name === null || bay === null) throw new Error('The main fuse is not to be seen.');
+  const fuse = { x: name.x + name.width + 40, y: name.y + name.height };
+  await finger.down(fuse);
+  await finger.move({ x: fuse.x, y: fuse.y + 60 });
+  expect(await lengthBeside()).toBeLessThan(before - 0.1);
+  await finger.move(fuse);
+  expect(await lengthBeside()).toBe(before);
+  await finger.up();
+  await untilText(page, 'Edit what is selected');
+  expect(await undoDepth(page)).toBe(0);
+  opened.expectClean();
+});
