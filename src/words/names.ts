@@ -16,7 +16,7 @@ function numbered(name: string, taken: ReadonlySet<string>): string {
   return `${name} ${number}`;
 }
 
-/** 'Battery', 'Main fuse' for the first fuse and 'Branch fuse' for later ones, 'Amplifier 2': never a name twice. */
+/** 'Battery', 'Main fuse' for the first fuse and 'Fuse' for later ones (where it sits is not known yet), 'Amplifier 2': never a name twice. */
 export function defaultNameIn(words: NamingWords, kind: FittingKind, plan: Plan): string {
   const taken = new Set(plan.fittings.map(({ name }) => name));
   if (kind !== 'fuse') return numbered(words.kinds[kind], taken);

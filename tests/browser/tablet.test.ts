@@ -216,19 +216,19 @@ it('a fuse dropped onto a run splits it, and deleting the fuse joins it again', 
   await openAgain();
   const { page } = user;
   await user.place({ kind: 'Fuse', at: { xM: 2, yM: placeOf('Distribution block').yM } }, 'Whole vehicle');
-  await untilText(page, 'Pass-through to branch fuse');
-  await untilText(page, 'Branch fuse to distribution block');
+  await untilText(page, 'Pass-through to fuse');
+  await untilText(page, 'Fuse to distribution block');
   const length = async (name: string) => metres((await row(page, 'Runs', name))[1]?.[0] ?? '');
   // 0.5 m to the bend, 0.7 m on from there
-  expect(await length('Pass-through to branch fuse')).toBeCloseTo(1.2, 6);
-  expect(await length('Branch fuse to distribution block')).toBeCloseTo(0.7, 6);
+  expect(await length('Pass-through to fuse')).toBeCloseTo(1.2, 6);
+  expect(await length('Fuse to distribution block')).toBeCloseTo(0.7, 6);
   expect(await textOf(page)).not.toContain('Pass-through to distribution block');
   await untilSaved(page, (text) => withoutIds(text) !== withoutIds(kept.text));
 
   await user.tap(page.getByRole('region', { name: 'Selected' }).getByRole('button', { name: 'Delete' }));
-  await untilText(page, 'Branch fuse deleted.');
+  await untilText(page, 'Fuse deleted.');
   expect(await length('Pass-through to distribution block')).toBeCloseTo(1.9, 6);
-  const joined = await untilSaved(page, (text) => !text.includes('Branch fuse'));
+  const joined = await untilSaved(page, (text) => !text.includes('"name": "Fuse"'));
   expect(withoutIds(joined)).toBe(withoutIds(kept.text));
   opened?.expectClean();
 });

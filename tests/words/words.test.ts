@@ -126,10 +126,10 @@ describe('names', () => {
     fittings: named.map(([kind, name], index) => newFitting(kind, { id: `f${index}`, name, sheetId: 's', at })),
   });
 
-  it('the first fuse is the main fuse, later ones are branch fuses', () => {
+  it('the first fuse is the main fuse, later ones are plain fuses', () => {
     expect(defaultName('fuse', empty)).toBe('Main fuse');
-    expect(defaultName('fuse', withFittings(['fuse', 'Main fuse']))).toBe('Branch fuse');
-    expect(defaultName('fuse', withFittings(['fuse', 'Main fuse'], ['fuse', 'Branch fuse']))).toBe('Branch fuse 2');
+    expect(defaultName('fuse', withFittings(['fuse', 'Main fuse']))).toBe('Fuse');
+    expect(defaultName('fuse', withFittings(['fuse', 'Main fuse'], ['fuse', 'Fuse']))).toBe('Fuse 2');
   });
 
   it('no name is given twice', () => {

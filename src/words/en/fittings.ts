@@ -23,7 +23,7 @@ export const kindsShort: Readonly<Record<FittingKind, string>> = {
 /** What the first fuse after a battery is called. */
 export const mainFuse = 'Main fuse';
 /** Every later one. */
-export const nextFuse = 'Branch fuse';
+export const nextFuse = 'Fuse';
 
 const TERMINALS: Readonly<Record<string, string>> = {
   positive: 'positive',
