@@ -35,6 +35,8 @@ export type RuleId =
   | 'ask-external-fuse'
   | 'unmarked-cable'
   | 'firewall-no-grommet'
+  | 'pass-through-shared'
+  | 'cable-changes'
   | 'source-short'
   | 'small-separate-run';
 

@@ -5,7 +5,7 @@ import type { LengthAnswer } from './answer.ts';
 import { lengthOf } from './length.ts';
 import { fittingZone, type MarkedZone, type Stretch, stretchesOf } from './surroundings.ts';
 
-/** A power or ground run. The label says nothing: what it is joined to does. */
+/** A run that carries power or may be live. The label says nothing: what it is joined to does. */
 export interface Cable {
   readonly run: Run;
   readonly a: number;
@@ -47,6 +47,8 @@ export interface CircuitLoad {
   readonly fitting: FittingOf<'amplifier'>;
   readonly plus: number;
   readonly minus: number;
+  /** Where a remote lead ends: it may be live, and draws nothing to speak of. */
+  readonly remote: number;
 }
 
 export interface Circuit {
@@ -93,72 +95,64 @@ function numberNodes(fittings: readonly Fitting[]) {
   return { places, nodeOf: (ref: TerminalRef): number | undefined => nodes.get(terminalKey(ref)) };
 }
 
-/** Groups of runs that pass-throughs join into one cable, by union of neighbours. */
-function groupRuns(runs: readonly Run[], isPassThrough: (fittingId: string) => boolean): number[] {
-  const groupOf = runs.map((_, index) => index);
-  const rootOf = (index: number): number => {
-    let root = index;
-    while (groupOf[root] !== root) root = groupOf[root] ?? root;
-    groupOf[index] = root;
-    return root;
-  };
-  const firstAt = new Map<string, number>();
-  for (const [index, run] of runs.entries()) {
-    for (const { fittingId } of [run.from, run.to]) {
-      if (!isPassThrough(fittingId)) continue;
-      const first = firstAt.get(fittingId);
-      if (first === undefined) firstAt.set(fittingId, index);
-      else groupOf[rootOf(index)] = rootOf(first);
-    }
+type Ends = readonly [number, number];
+
+/** Nodes joined to the starting ones by pairs of nodes. */
+function joinedTo(starts: readonly number[], pairs: readonly Ends[]): ReadonlySet<number> {
+  const at = new Map<number, number[]>();
+  for (const [a, b] of pairs) {
+    at.set(a, [...(at.get(a) ?? []), b]);
+    at.set(b, [...(at.get(b) ?? []), a]);
   }
-  const numbers = new Map<number, number>();
-  return runs.map((_, index) => {
-    const root = rootOf(index);
-    const number = numbers.get(root) ?? numbers.size;
-    numbers.set(root, number);
-    return number;
-  });
+  const joined = new Set(starts);
+  for (const node of joined) for (const next of at.get(node) ?? []) joined.add(next);
+  return joined;
+}
+
+/** Groups of runs that pass-throughs join into one cable: by run, the number of its group. */
+function groupRuns(ends: readonly Ends[], isPassThrough: (node: number) => boolean): number[] {
+  const groupOf: (number | undefined)[] = ends.map(() => undefined);
+  const runsAt = new Map<number, number[]>();
+  for (const [run, nodes] of ends.entries()) {
+    for (const node of nodes) if (isPassThrough(node)) runsAt.set(node, [...(runsAt.get(node) ?? []), run]);
+  }
+  let groups = 0;
+  for (const start of ends.keys()) {
+    if (groupOf[start] !== undefined) continue;
+    const queue = new Set([start]);
+    for (const run of queue) {
+      groupOf[run] = groups;
+      for (const node of ends[run] ?? []) for (const next of runsAt.get(node) ?? []) queue.add(next);
+    }
+    groups += 1;
+  }
+  return groupOf.map((group) => group ?? 0);
 }
 
 /**
- * Builds the circuit of a plan. Remote leads carry no power and are left out; a power run that ends at a remote terminal
- * ends there.
+ * Ends of every run of the plan, by run; undefined for one that the plan does not hold. Remote leads that go
+ * on through a pass-through beside power runs are not joined to those: they get a node apart.
  */
-export function buildCircuit(plan: Plan): Circuit {
-  const fittings = new Map(plan.fittings.map((fitting) => [fitting.id, fitting]));
-  const { places, nodeOf } = numberNodes(plan.fittings);
-  const body = 0;
-
-  const runs = plan.runs.filter(
-    (run) => run.kind !== 'remote' && nodeOf(run.from) !== undefined && nodeOf(run.to) !== undefined,
-  );
-  const groupOf = groupRuns(runs, (id) => fittings.get(id)?.kind === 'passThrough');
-  const jointsAt = ({ fittingId }: TerminalRef): number => JOINTS[fittings.get(fittingId)?.kind ?? 'passThrough'];
-  const fixedOf = new Map<number, Conductor>();
-  for (const [index, { conductor }] of runs.entries()) {
-    const group = groupOf[index] ?? index;
-    if (conductor.size !== 'auto' && !fixedOf.has(group)) fixedOf.set(group, conductor);
+function endsOfRuns({ fittings, runs }: Plan, places: (TerminalRef | null)[], nodeOf: Circuit['nodeOf']) {
+  const apart = new Map<string, number>();
+  for (const { id, kind } of fittings) {
+    if (kind !== 'passThrough') continue;
+    const here = runs.filter(({ from, to }) => from.fittingId === id || to.fittingId === id);
+    const remotes = here.filter((run) => run.kind === 'remote').length;
+    // a single power run that comes in there goes on as one of the leads
+    if (remotes < 2 || here.length - remotes < 2) continue;
+    apart.set(id, places.length);
+    places.push({ fittingId: id, terminal: 'through' });
   }
-  const cables = runs.map((run, index): Cable => {
-    const length = lengthOf(plan, run);
-    const joined = fixedOf.get(groupOf[index] ?? index);
-    return {
-      run,
-      a: nodeOf(run.from) ?? body,
-      b: nodeOf(run.to) ?? body,
-      length,
-      stretches: stretchesOf(plan, run, length.lengthM),
-      joints: jointsAt(run.from) + jointsAt(run.to),
-      group: groupOf[index] ?? index,
-      conductor: run.conductor.size === 'auto' ? (joined ?? run.conductor) : run.conductor,
-    };
+  return runs.map(({ kind, from, to }): Ends | undefined => {
+    const at = (ref: TerminalRef) => (kind === 'remote' ? apart.get(ref.fittingId) : undefined) ?? nodeOf(ref);
+    const [a, b] = [at(from), at(to)];
+    return a === undefined || b === undefined ? undefined : [a, b];
   });
-  const groups: number[][] = [];
-  for (const [index, { group }] of cables.entries()) {
-    groups[group] ??= [];
-    groups[group].push(index);
-  }
+}
 
+/** What the fittings themselves put between their terminals. */
+function elementsOf(plan: Plan, nodeOf: Circuit['nodeOf'], body: number) {
   const links: CircuitLink[] = [];
   const bonds: Bond[] = [];
   const sources: CircuitSource[] = [];
@@ -177,10 +171,59 @@ export function buildCircuit(plan: Plan): Circuit {
       sources.push({ fitting, plus: node('positive'), minus: node('negative') });
       if (fitting.strap !== null) bonds.push({ kind: 'strap', fitting, a: node('negative'), b: body });
     } else if (fitting.kind === 'amplifier') {
-      loads.push({ fitting, plus: node('supply'), minus: node('ground') });
+      loads.push({ fitting, plus: node('supply'), minus: node('ground'), remote: node('remote') });
     } else if (fitting.kind === 'ground') {
       bonds.push({ kind: 'body', fitting, a: node('body'), b: body });
     }
+  }
+  return { links, bonds, sources, loads };
+}
+
+/**
+ * Builds the circuit of a plan. A remote lead that no battery reaches carries nothing and is left out; one that a
+ * battery reaches is a cable like any other, whatever it is called.
+ */
+export function buildCircuit(plan: Plan): Circuit {
+  const { places, nodeOf } = numberNodes(plan.fittings);
+  const fittings = new Map(plan.fittings.map((fitting) => [fitting.id, fitting]));
+  const body = 0;
+
+  const { links, bonds, sources, loads } = elementsOf(plan, nodeOf, body);
+  const endsOf = endsOfRuns(plan, places, nodeOf);
+  const posts = sources.flatMap(({ plus, minus }) => [plus, minus]);
+  const pairs = [...links, ...bonds].map(({ a, b }): Ends => [a, b]);
+  const reached = joinedTo(posts, [...pairs, ...endsOf.flatMap((ends) => (ends === undefined ? [] : [ends]))]);
+  const drawn = plan.runs.flatMap((run, index) => {
+    const ends = endsOf[index];
+    return ends === undefined || (run.kind === 'remote' && !reached.has(ends[0])) ? [] : [{ run, ends }];
+  });
+  const runs = drawn.map(({ run }) => run);
+  const ends = drawn.map((one) => one.ends);
+  const groupOf = groupRuns(ends, (node) => fittings.get(places[node]?.fittingId ?? '')?.kind === 'passThrough');
+  const jointsAt = ({ fittingId }: TerminalRef): number => JOINTS[fittings.get(fittingId)?.kind ?? 'passThrough'];
+  const fixedOf = new Map<number, Conductor>();
+  for (const [index, { conductor }] of runs.entries()) {
+    const group = groupOf[index] ?? index;
+    if (conductor.size !== 'auto' && !fixedOf.has(group)) fixedOf.set(group, conductor);
+  }
+  const cables = runs.map((run, index): Cable => {
+    const length = lengthOf(plan, run);
+    const joined = fixedOf.get(groupOf[index] ?? index);
+    return {
+      run,
+      a: ends[index]?.[0] ?? body,
+      b: ends[index]?.[1] ?? body,
+      length,
+      stretches: stretchesOf(plan, run, length.lengthM),
+      joints: jointsAt(run.from) + jointsAt(run.to),
+      group: groupOf[index] ?? index,
+      conductor: run.conductor.size === 'auto' ? (joined ?? run.conductor) : run.conductor,
+    };
+  });
+  const groups: number[][] = [];
+  for (const [index, { group }] of cables.entries()) {
+    groups[group] ??= [];
+    groups[group].push(index);
   }
   return { plan, nodes: places.length, body, cables, groups, links, bonds, sources, loads, places, nodeOf };
 }

@@ -3,7 +3,7 @@ import { type FlowEdge, maxFlow } from '../calc/network/flow.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 import { linkEdge } from './ratings.ts';
-import { reach } from './sides.ts';
+import { partsOf, reach } from './sides.ts';
 
 /** The circuit as a flow net, with one node more that all current leaves by, and one that charging currents come from. */
 interface Net {
@@ -15,10 +15,19 @@ interface Net {
   readonly conductors: readonly (readonly [FlowEdge, FlowEdge])[];
   /** Amplifiers let any current pass from supply to ground, as a failed one does. */
   readonly loads: readonly FlowEdge[];
+  /** One live node of each set that cables join: a short anywhere in it is fed alike. */
+  readonly shortAt: readonly number[];
 }
 
-function netOf({ circuit, sides }: Model, linkCapacityA: readonly number[], firstLink: number): Net {
+function shortNodes({ circuit, sides }: Model): number[] {
+  const partAt = partsOf(sides, ({ kind }) => kind === 'cable');
+  return [...new Set(partAt.filter((_, node) => sides.live[node] === true && node !== circuit.body))];
+}
+
+function netOf(model: Model, linkCapacityA: readonly number[], firstLink: number): Net {
+  const { circuit, sides } = model;
   return {
+    shortAt: shortNodes(model),
     nodes: circuit.nodes + 2,
     plus: circuit.sources.map(({ plus }) => plus),
     leave: circuit.nodes,
@@ -46,6 +55,12 @@ function flow(
   return maxFlow({ nodes, edges, sources, sinks });
 }
 
+/** Out of some nodes into one short to the body behind a fuse, wherever that takes most, A; 0 where no fuse lies before any. */
+function greatestFusedShortA(net: Net, without: number, from: readonly number[]): number {
+  const shorts = net.shortAt.map((node) => flow(net, without, from, [node]));
+  return Math.max(0, ...shorts.filter((current) => current !== Infinity));
+}
+
 /** What a battery can carry: the same current passes its two posts. */
 interface BatteryLimit {
   readonly minus: number;
@@ -55,15 +70,13 @@ interface BatteryLimit {
   readonly takesA: number;
 }
 
-function batteryLimits({ circuit, sides }: Model, net: Net): BatteryLimit[] {
+function batteryLimits({ circuit }: Model, net: Net): BatteryLimit[] {
   const minuses = circuit.sources.map(({ minus }) => minus);
-  const live = sides.live.flatMap((isLive, node) => (isLive ? [node] : []));
   return circuit.sources.map(({ plus, minus }) => {
     const others = net.plus.filter((other) => other !== plus);
-    const shorts = live.map((node) => flow(net, -1, [plus], [node])).filter((current) => current !== Infinity);
     return {
       minus,
-      givesA: Math.max(flow(net, -1, [plus], minuses), ...shorts, 0),
+      givesA: Math.max(flow(net, -1, [plus], minuses), greatestFusedShortA(net, -1, [plus])),
       takesA: others.length === 0 ? 0 : flow(net, -1, others, [plus]),
     };
   });
@@ -80,9 +93,11 @@ function liveCurrents({ circuit }: Model, net: Net, cable: number, [a, b]: reado
   // a battery that is empty or failed takes current at its own positive post
   const ends = [...circuit.sources.map(({ minus }) => minus), ...net.plus];
   const inflow = (end: number) => flow(net, cable, net.plus, [end]);
-  const outflow = (end: number) => flow(net, cable, [end], ends);
+  const outflow = (end: number) => Math.max(flow(net, cable, [end], ends), greatestFusedShortA(net, cable, [end]));
+  // a fuse ahead lets no more through to what lies behind than into a short on the cable itself
+  const through = (intoA: number, end: number) => (intoA === Infinity ? outflow(end) : intoA);
   const [intoA, intoB] = [inflow(a), inflow(b)];
-  return { shorts: [intoA, intoB], overloads: [Math.min(intoA, outflow(b)), Math.min(intoB, outflow(a))] };
+  return { shorts: [intoA, intoB], overloads: [through(intoA, b), through(intoB, a)] };
 }
 
 /** In a cable of the return: what loads, charging and one fused short elsewhere send through it, as far as batteries take it back. */
@@ -136,11 +151,12 @@ const known = perModel(() => new Map<string, readonly number[]>());
  * By cable: the largest current that fuses let into it, A; Infinity where no fuse limits any, 0 where none comes.
  *
  * A short on a live cable is fed from both its ends; an overload passes through it, from an end that sources feed to an
- * end that loads, or another battery, take from; each is the greatest flow with fuse ratings as capacities (the
+ * end that loads, another battery, or one short behind a fuse further on take from; each is the greatest flow with fuse ratings as capacities (the
  * smallest set of ratings that cuts it off). A short that nothing limits is governed by the unprotected length, and
  * the overload through the cable counts there. A return carries no more than its loads are fed, nor than the batteries
  * it leads to can give. So series chains, unfused step-downs, rings and a second battery are one case. A main fuse of
- * 125 A before two fused branches of 60 and 40 A: 125 A in the feed, 60 and 40 A in the branches and their grounds.
+ * 125 A before two fused branches of 60 and 40 A: 125 A in the feed on both
+ * sides of the main fuse, 60 and 40 A in the branches and their grounds.
  * Worked out once for each model and set of ratings.
  */
 export function limitsOf(model: Model, linkCapacityA: readonly number[]): readonly number[] {

@@ -58,7 +58,7 @@ export function reach(
 }
 
 /** Connected parts through the edges that pass, by node: the lowest node of each. */
-function partsOf(on: Pick<Sides, 'edges' | 'at'>, passes: (edge: Edge) => boolean): number[] {
+export function partsOf(on: Pick<Sides, 'edges' | 'at'>, passes: (edge: Edge) => boolean): number[] {
   const parts = on.at.map(() => -1);
   for (const start of on.at.keys()) {
     if (parts[start] !== -1) continue;

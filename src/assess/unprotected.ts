@@ -7,7 +7,7 @@ import { farEnd } from './sides.ts';
 /** What a way ends at: a device, an amplifier with no device before it, another source or the same one, or nothing. */
 type WayEnd =
   | { readonly kind: 'device'; readonly link: number }
-  | { readonly kind: 'load'; readonly load: number }
+  | { readonly kind: 'load'; readonly load: number; readonly terminal: 'supply' | 'remote' }
   | { readonly kind: 'source'; readonly source: number }
   | { readonly kind: 'nothing'; readonly node: number };
 
@@ -20,6 +20,8 @@ export interface UnprotectedWay {
   /** In a closed tube or box from end to end. */
   readonly sheathed: boolean;
   readonly end: WayEnd;
+  /** It ends at nothing, and no other cable goes on from there: a stub. One that a dead short reaches is that rule's. */
+  readonly stub: boolean;
 }
 
 export interface Unprotected {
@@ -63,7 +65,10 @@ function endsAt(model: Model, source: number, node: number, isDeadEnd: boolean):
     const edge = sides.edges[index];
     if (edge?.kind === 'link') ends.push({ kind: 'device', link: edge.index });
   }
-  for (const [load, { plus }] of circuit.loads.entries()) if (plus === node) ends.push({ kind: 'load', load });
+  for (const [load, { plus, remote }] of circuit.loads.entries()) {
+    if (plus === node) ends.push({ kind: 'load', load, terminal: 'supply' });
+    if (remote === node) ends.push({ kind: 'load', load, terminal: 'remote' });
+  }
   for (const [index, { plus }] of circuit.sources.entries()) {
     if (plus === node && index !== source) ends.push({ kind: 'source', source: index });
   }
@@ -80,10 +85,10 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
   const region = regionOf(model, post);
   const cablesAt = (indices: readonly number[]): Cable[] => indices.flatMap((index) => circuit.cables[index] ?? []);
   const kept = new Map<string, UnprotectedWay>();
-  const record = (cables: readonly number[], end: WayEnd): void => {
+  const record = (cables: readonly number[], end: WayEnd, stub = false): void => {
     const along = cablesAt(cables);
     const sheathed = along.length > 0 && along.every(isSheathed);
-    const way = { source, cables, ...lengthAlong(along.map(({ length }) => length)), sheathed, end };
+    const way = { source, cables, ...lengthAlong(along.map(({ length }) => length)), sheathed, end, stub };
     const key = kindOfWay(way);
     const before = kept.get(key);
     if (before === undefined || way.lengthM > before.lengthM) kept.set(key, way);
@@ -112,7 +117,9 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
       trail.pop();
       visited.delete(far);
     }
-    for (const end of endsAt(model, source, node, !goesOn && trail.length > 0)) record([...trail], end);
+    for (const end of endsAt(model, source, node, !goesOn && trail.length > 0)) {
+      record([...trail], end, end.kind === 'nothing' && sides.at[node]?.length === 1 && sides.back[node] !== true);
+    }
   };
   walk(post);
 
@@ -133,6 +140,7 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
     plusMinusM: 0,
     sheathed: false,
     end: { kind: 'nothing', node: post },
+    stub: false,
   };
   return {
     source,
@@ -144,6 +152,10 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
     bounded,
   };
 }
+
+/** A way that ends without a device where current, or a short, can be: an amplifier, another source, a stub. */
+export const isWithoutDevice = ({ source, end, stub }: UnprotectedWay): boolean =>
+  stub || end.kind === 'load' || (end.kind === 'source' && end.source !== source);
 
 /** Every device that a source meets first. */
 export const firstLinks = ({ ways }: Unprotected): number[] => [

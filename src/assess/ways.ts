@@ -78,7 +78,7 @@ function bridges(
 /** Ways of the loads that are on (`isOn`), by both sides of the circuit. */
 export function waysOf(
   sides: Sides,
-  loads: readonly CircuitLoad[],
+  loads: readonly Pick<CircuitLoad, 'plus' | 'minus'>[],
   posts: { readonly plus: readonly number[]; readonly minus: readonly number[] },
   isOn: (load: number) => boolean,
 ): Ways {

@@ -257,6 +257,26 @@ describe('what is drawn', () => {
     expect(Object.values(answer.figures).every(({ value }) => value === null)).toBe(true);
   });
 
+  it('firewall-no-grommet: a fuse on the firewall itself does not lead through it', () => {
+    const through = (xM: readonly [number, number, number], kind: 'fuse' | 'passThrough' = 'fuse') => {
+      const draft = new PlanOf()
+        .battery('battery', { at: { xM: xM[0], yM: 1 } })
+        .amplifier('amp', { at: { xM: xM[2], yM: 1 } })
+        .fitting(kind, 'wall', { at: { xM: xM[1], yM: 1 } });
+      return draft
+        .run('battery.positive', kind === 'fuse' ? 'wall.in' : 'wall.through', null)
+        .run(kind === 'fuse' ? 'wall.out' : 'wall.through', 'amp.supply', null)
+        .done();
+    };
+    const runs = (plan: Plan) => found(assess(plan), 'firewall-no-grommet').map(({ places }) => places[0]?.id);
+    // the firewall of the van is 1 m from its nose
+    expect(runs(through([0.5, 1, 3]))).toEqual(['wall-amp']);
+    expect(runs(through([3, 1, 0.5]))).toEqual(['battery-wall']);
+    expect(runs(through([0.5, 1, 0.7]))).toEqual([]);
+    expect(runs(through([2, 1, 3]))).toEqual([]);
+    expect(runs(through([0.5, 1, 3], 'passThrough'))).toEqual([]);
+  });
+
   it('firewall-no-grommet: a run across the firewall, unless a pass-through is where it crosses', () => {
     const across = (wallXM: number | null) => {
       const draft = new PlanOf()

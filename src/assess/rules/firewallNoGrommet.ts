@@ -1,7 +1,7 @@
 import { polylineLength } from '../../geom/polyline.ts';
 import { firewallXM } from '../../plan/outline.ts';
 import { runPoints } from '../../plan/runs.ts';
-import type { Plan, Run } from '../../plan/schema.ts';
+import type { Plan, Run, TerminalRef } from '../../plan/schema.ts';
 import { fittingById } from '../../plan/terminals.ts';
 import { sheetOf } from '../length.ts';
 import { finding, type Rule } from './rule.ts';
@@ -9,10 +9,27 @@ import { finding, type Rule } from './rule.ts';
 /** A pass-through this near along the run, m, is the one that the crossing goes through: sketches are not that exact. */
 const NEAR_M = 0.3;
 
-/** Where a run crosses the firewall, m along it. A run that ends on it, or lies along it, does not cross there. */
-function crossingsM(plan: Plan, run: Run): number[] {
+function wallOf(plan: Plan, run: Run): number | null {
   const outline = sheetOf(plan, run.sheetId)?.outline;
-  const wallXM = outline === undefined ? null : firewallXM(outline);
+  return outline === undefined ? null : firewallXM(outline);
+}
+
+/** The side of the firewall on which a run leaves one of its ends: -1 or 1; 0 when it lies along it throughout. */
+function sideLeft(plan: Plan, run: Run, fittingId: string, wallXM: number): number {
+  const points = run.from.fittingId === fittingId ? runPoints(plan, run) : [...runPoints(plan, run)].reverse();
+  return points.map(({ xM }) => Math.sign(xM - wallXM)).find((side) => side !== 0) ?? 0;
+}
+
+/** A fitting on the firewall itself is mounted on one side of it: where its runs are, or the bay's when they are on both. */
+function mountedSide(plan: Plan, { fittingId }: TerminalRef, wallXM: number): number {
+  const runs = plan.runs.filter(({ from, to }) => from.fittingId === fittingId || to.fittingId === fittingId);
+  const sides = new Set(runs.map((run) => sideLeft(plan, run, fittingId, wallXM)));
+  return sides.has(-1) ? -1 : 1;
+}
+
+/** Where a run crosses the firewall, m along it. A run that lies along it does not cross there. */
+function crossingsM(plan: Plan, run: Run): number[] {
+  const wallXM = wallOf(plan, run);
   if (wallXM === null) return [];
   const points = runPoints(plan, run);
   const crossings: number[] = [];
@@ -21,7 +38,9 @@ function crossingsM(plan: Plan, run: Run): number[] {
   for (const [index, point] of points.entries()) {
     const before = points[index - 1];
     if (before !== undefined) alongM += polylineLength([before, point]);
-    const here = Math.sign(point.xM - wallXM);
+    const end = index === 0 ? run.from : index === points.length - 1 ? run.to : null;
+    const onWall = end === null ? 0 : mountedSide(plan, end, wallXM);
+    const here = Math.sign(point.xM - wallXM) || onWall;
     if (here === 0) continue;
     if (side !== 0 && here !== side && before !== undefined) {
       const span = point.xM - before.xM;

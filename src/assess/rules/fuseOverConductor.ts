@@ -10,13 +10,13 @@ export const fuseOverConductor: Rule = {
     conductorOverruns(facts)
       .filter(({ isStepDown }) => !isStepDown)
       .map(
-        ({ cable, limitA, ampacityA, link, largestA }): Finding =>
+        ({ cable, limitA, ampacityA, link, largestA, why }): Finding =>
           finding('fuse-over-conductor', {
             severity: 'stop',
             places: [runPlace(facts, cable), ...linkPlaces(facts, link)],
             params: { ratingA: limitA, ceilingA: ampacityA, largestA },
             source: 'fcs1362',
-            why: `ampacity:${runPlace(facts, cable).id}`,
+            why,
           }),
       ),
 };

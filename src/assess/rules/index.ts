@@ -1,6 +1,7 @@
 import { ampacity } from './ampacity.ts';
 import { askExternalFuse } from './askExternalFuse.ts';
 import { belowCutOut } from './belowCutOut.ts';
+import { cableChanges } from './cableChanges.ts';
 import { cannotCarry } from './cannotCarry.ts';
 import { dropCables } from './dropCables.ts';
 import { dropWhole } from './dropWhole.ts';
@@ -18,6 +19,7 @@ import { noFuseQualifies } from './noFuseQualifies.ts';
 import { noRating } from './noRating.ts';
 import { noSizeInStock } from './noSizeInStock.ts';
 import { notFed } from './notFed.ts';
+import { passThroughShared } from './passThroughShared.ts';
 import { ratingsDiffer } from './ratingsDiffer.ts';
 import type { Rule } from './rule.ts';
 import { smallSeparateRun } from './smallSeparateRun.ts';
@@ -48,6 +50,8 @@ export const RULES: readonly Rule[] = [
   fuseOverMaker,
   groundSmaller,
   firewallNoGrommet,
+  passThroughShared,
+  cableChanges,
   looseEnd,
   unmarkedCable,
   ratingsDiffer,

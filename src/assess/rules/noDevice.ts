@@ -1,33 +1,53 @@
 import type { Finding } from '../answer.ts';
+import type { Model } from '../model.ts';
+import { isWithoutDevice, type UnprotectedWay } from '../unprotected.ts';
+import { rankOf } from '../unprotectedVerdict.ts';
 import { finding, fittingPlace, type Rule, runPlace } from './rule.ts';
 
-/** RULES 6: a live way from a source to a load, or to another source, without any device: stop. */
+/** A stub up to this length, m, passes for one that is still being drawn. Source: our rules, section 6. */
+const STUB_M = 0.178;
+
+function farFitting({ circuit, plan }: Model, { end }: UnprotectedWay): { readonly id: string } | undefined {
+  switch (end.kind) {
+    case 'load':
+      return circuit.loads[end.load]?.fitting;
+    case 'source':
+      return circuit.sources[end.source]?.fitting;
+    case 'nothing': {
+      const fittingId = circuit.places[end.node]?.fittingId;
+      return plan.fittings.find(({ id }) => id === fittingId);
+    }
+    case 'device':
+      return undefined;
+  }
+}
+
+/** RULES 6: a live way from a source to a load, to another source or to nothing, without any device: stop; a short stub: note. */
 export const noDevice: Rule = {
   id: 'no-device',
   sensitive: false,
   check: (facts) => {
-    const { circuit } = facts.model;
+    const { model } = facts;
     const found = new Map<string, Finding>();
     for (const { source, ways } of facts.unprotected) {
-      for (const { end, cables, lengthM } of ways) {
-        const far =
-          end.kind === 'load'
-            ? circuit.loads[end.load]?.fitting
-            : end.kind === 'source' && end.source !== source
-              ? circuit.sources[end.source]?.fitting
-              : undefined;
-        const battery = circuit.sources[source]?.fitting;
+      for (const way of ways.filter(isWithoutDevice)) {
+        const { stub, cables, lengthM, plusMinusM } = way;
+        const far = farFitting(model, way);
+        const battery = model.circuit.sources[source]?.fitting;
         const [first, ...rest] = cables.map((cable) => runPlace(facts, cable));
         if (far === undefined || battery === undefined || first === undefined) continue;
+        const isNote = stub && lengthM + plusMinusM <= STUB_M;
         const one = finding('no-device', {
-          severity: 'stop',
+          severity: isNote ? 'note' : 'stop',
           places: [first, ...rest, fittingPlace(battery), fittingPlace(far)],
-          params: { lengthM, limitM: 0.45 },
+          params: { lengthM, limitM: 0.45, endsAt: way.end.kind },
           source: 'cfr183455',
+          provisional: stub && !isNote && lengthM - plusMinusM <= STUB_M,
           why: `unprotected:${battery.id}`,
         });
-        // the same cable seen from both its sources, or on the way to several amplifiers, is one finding
-        if (!found.has(one.id)) found.set(one.id, one);
+        // the same cable seen from both its sources, or on the way to several amplifiers, is one finding: the worst
+        const before = found.get(one.id);
+        if (before === undefined || rankOf(one.severity) > rankOf(before.severity)) found.set(one.id, one);
       }
     }
     return [...found.values()];

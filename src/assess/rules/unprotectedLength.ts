@@ -1,4 +1,5 @@
 import type { Finding } from '../answer.ts';
+import { isWithoutDevice } from '../unprotected.ts';
 import { worstWay } from '../unprotectedVerdict.ts';
 import { finding, fittingPlace, linkPlaces, type Rule, runPlace } from './rule.ts';
 
@@ -11,7 +12,7 @@ export const unprotectedLength: Rule = {
       const { model } = facts;
       const battery = model.circuit.sources[source]?.fitting;
       // a way without any device is the matter of no-device
-      const judged = ways.filter(({ end }) => end.kind !== 'load' && !(end.kind === 'source' && end.source !== source));
+      const judged = ways.filter((way) => !isWithoutDevice(way));
       const worst = worstWay(model.settings.ruleSet, judged, model);
       if (battery === undefined || worst === undefined || worst.severity === null) return [];
       const { way, severity, limitM, provisional } = worst;

@@ -13,7 +13,7 @@ function endOf({ model }: Facts, { end, cables }: UnprotectedWay): SourceAnswer[
     case 'device':
       return at(circuit.links[end.link]?.fitting.id, circuit.links[end.link]?.terminal ?? null);
     case 'load':
-      return at(circuit.loads[end.load]?.fitting.id, 'supply');
+      return at(circuit.loads[end.load]?.fitting.id, end.terminal);
     case 'source':
       return at(circuit.sources[end.source]?.fitting.id, 'positive');
     case 'nothing': {

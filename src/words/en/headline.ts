@@ -82,6 +82,8 @@ export const rules: Readonly<Record<RuleId, string>> = {
   'ask-external-fuse': 'external fuse of the amplifier',
   'unmarked-cable': 'unmarked cable',
   'firewall-no-grommet': 'pass-through at the firewall',
+  'pass-through-shared': 'one cable in each pass-through',
+  'cable-changes': 'one cable from end to end',
   'source-short': 'source joined to body',
   'small-separate-run': 'small separate runs',
 };

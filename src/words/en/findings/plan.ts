@@ -1,6 +1,12 @@
 /** Findings on what is drawn and on what was told. */
 import { terminal } from '../fittings.ts';
-import type { FindingTable } from './finding.ts';
+import { after, type FindingTable } from './finding.ts';
+
+const CHANGES: Readonly<Record<string, string>> = {
+  size: 'size',
+  material: 'metal',
+  class: 'insulation class',
+};
 
 export const plan: FindingTable<
   | 'not-fed'
@@ -10,6 +16,8 @@ export const plan: FindingTable<
   | 'load-unknown'
   | 'ask-external-fuse'
   | 'firewall-no-grommet'
+  | 'pass-through-shared'
+  | 'cable-changes'
 > = {
   'not-fed': {
     sentence: (told) => `${told.place(0)} is not connected to a battery.`,
@@ -42,5 +50,17 @@ export const plan: FindingTable<
   'firewall-no-grommet': {
     sentence: (told) => `${told.place(0)} crosses the firewall without a pass-through.`,
     remedy: () => 'Drop a pass-through onto the run at the firewall: bare metal edges cut through insulation.',
+  },
+  'pass-through-shared': {
+    sentence: (told) =>
+      `${told.number('runs') ?? 'Several'} runs meet in ${told.place(0)}, which joins them all: what is told of them does not hold.`,
+    remedy: () => 'Give each cable a pass-through of its own; where a cable divides, use a distribution block.',
+  },
+  'cable-changes': {
+    sentence: (told) => {
+      const changes = told.list('changes').map((change) => CHANGES[change] ?? change);
+      return `${told.place(0)} and ${told.placeCount > 2 ? 'the runs' : told.place(1)} joined to it are one cable, but differ${after(' in', changes.join(' and '))}.`;
+    },
+    remedy: () => 'A pass-through joins nothing: give all pieces the same size, metal and class.',
   },
 };

@@ -52,8 +52,13 @@ export const protection: FindingTable<
   'unprotected-length': { sentence: unprotectedSentence, remedy: unprotectedRemedy },
   'no-device': {
     sentence: (told) =>
-      `No fuse protects ${cableName(told)}: from ${sourceName(told)} on, nothing opens if it touches the body.`,
-    remedy: (told) => `Drop a fuse onto the cable, within ${told.length('limitM', '45 cm')} of ${sourceName(told)}.`,
+      told.text('endsAt') === 'nothing'
+        ? `${told.length('lengthM', 'A stretch')} of cable from ${sourceName(told)} is live without a fuse, and ends nowhere.`
+        : `No fuse protects ${cableName(told)}: from ${sourceName(told)} on, nothing opens if it touches the body.`,
+    remedy: (told) =>
+      told.severity === 'note'
+        ? 'Finish it, starting with a fuse, or take it off.'
+        : `Drop a fuse onto the cable, within ${told.length('limitM', '45 cm')} of ${sourceName(told)}.`,
   },
   'fuse-over-conductor': {
     sentence: (told) =>

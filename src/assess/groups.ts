@@ -1,0 +1,26 @@
+/** Runs that pass-throughs join into one cable: where more than one cable goes in, and where the pieces are unlike. */
+import type { Fitting } from '../plan/schema.ts';
+import { fittingById } from '../plan/terminals.ts';
+import type { Model } from './model.ts';
+import { perModel } from './perModel.ts';
+
+interface SharedPassThrough {
+  readonly fitting: Fitting;
+  readonly cables: readonly number[];
+}
+
+/** Pass-throughs where more than two ends meet: one cable goes in at one side and out at the other. */
+export const sharedPassThroughs = perModel(({ plan, circuit }: Model): readonly SharedPassThrough[] =>
+  circuit.places.flatMap((place, node): SharedPassThrough[] => {
+    const fitting = place === null ? undefined : fittingById(plan, place.fittingId);
+    if (fitting?.kind !== 'passThrough') return [];
+    const ends = circuit.cables.flatMap(({ a, b }, cable) => [a, b].filter((end) => end === node).map(() => cable));
+    return ends.length > 2 ? [{ fitting, cables: [...new Set(ends)] }] : [];
+  }),
+);
+
+/** Cables of more than one piece, as indices of their runs; without those that meet others in a pass-through. */
+export function joinedCables(model: Model): (readonly number[])[] {
+  const meeting = new Set(sharedPassThroughs(model).flatMap(({ cables }) => cables));
+  return model.circuit.groups.filter((pieces) => pieces.length > 1 && !pieces.some((piece) => meeting.has(piece)));
+}
