@@ -8,7 +8,7 @@ import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
 import { fixedOhms } from './ohms.ts';
 import { linkEdge, pickRating } from './ratings.ts';
-import { heatingShare, type Source, statesOf } from './states.ts';
+import { aloneStates, heatingShare, type Source, statesOf } from './states.ts';
 import { ambientC } from './surroundings.ts';
 
 export interface StatePoint extends Source {
@@ -32,8 +32,10 @@ export interface Operating {
   readonly ratings: readonly (number | null)[];
   /** By link: least rating by current and holder temperature, A. */
   readonly needs: readonly number[];
-  /** By edge, the worse of the states, A. */
+  /** By edge, the worst of the states, and of each battery feeding alone, A. */
   readonly fullA: readonly number[];
+  /** By edge, the worse of the states, A: with several batteries, what flows when all feed alike. */
+  readonly sharedA: readonly number[];
 }
 
 export interface OperateOptions {
@@ -99,7 +101,7 @@ function sweepRadial(
 
 function sweepNetwork(
   { circuit, sides, demands }: Model,
-  volts: number,
+  { volts, alone }: Source,
   ohms: readonly number[],
   before: Sweep,
 ): Sweep | { largestShare: number } {
@@ -116,7 +118,9 @@ function sweepNetwork(
   const result = solveNetwork({
     nodes: circuit.nodes,
     resistors: sides.edges.map(({ a, b }, index): Resistor => ({ a, b, ohm: ohms[index] ?? 0 })),
-    sources: circuit.sources.map(({ plus, minus }) => ({ plus, minus, volts, ohm: 0 })),
+    sources: circuit.sources
+      .filter((_, source) => alone === undefined || alone === source)
+      .map(({ plus, minus }) => ({ plus, minus, volts, ohm: 0 })),
     loads,
   });
   if (!result.ok) return { largestShare: result.reason === 'cannotCarry' ? result.largestShare : 0 };
@@ -137,14 +141,14 @@ const agree = (one: Sweep, other: Sweep): boolean =>
   !differs(one.amps, other.amps) && !differs(one.loadAmps, other.loadAmps);
 
 /** Currents with the resistances held: along the ways while that settles, else by the network. */
-function settle(model: Model, volts: number, ohms: readonly number[], start: Sweep): Sweep | { largestShare: number } {
+function settle(model: Model, source: Source, ohms: readonly number[], start: Sweep): Sweep | { largestShare: number } {
   let sweep: Sweep | null = model.ways.radial ? start : null;
   for (let count = 0; sweep !== null && count < MOST_SWEEPS; count += 1) {
-    const next: Sweep | null = sweepRadial(model, volts, ohms, sweep);
+    const next: Sweep | null = sweepRadial(model, source.volts, ohms, sweep);
     if (next !== null && agree(next, sweep)) return next;
     sweep = next;
   }
-  return sweepNetwork(model, volts, ohms, start);
+  return sweepNetwork(model, source, ohms, start);
 }
 
 /** Of the constant currents, the least share that flows: less than all of one means that the voltage does not suffice for it. */
@@ -156,9 +160,10 @@ function solveState(
   model: Model,
   sizes: readonly GaugeId[],
   ratings: readonly (number | null)[],
-  { state, volts }: Source,
+  source: Source,
   start: Sweep,
 ): StatePoint | CannotCarry {
+  const { state, volts } = source;
   const { cables } = model.circuit;
   const fixed = fixedOhms(model, ratings);
   const share = heatingShare(model);
@@ -171,12 +176,14 @@ function solveState(
       conductorOhm(model, index, sizes[index] ?? ANY_SIZE, stretchC[index] ?? []),
     );
     const ohms = fixed.map((ohm, edge) => ohm + (cableOhm[edge] ?? 0));
-    const next = settle(model, volts, ohms, sweep);
+    const next = settle(model, source, ohms, sweep);
     if ('largestShare' in next) return { ok: false, state, largestShare: next.largestShare };
     const settled = agree(next, sweep);
     sweep = next;
     if (!settled && count < MOST_SWEEPS) continue;
-    const largestShare = shareOfConstant(model, sweep);
+    // what never agreed with itself is no operating point
+    if (!settled) return { ok: false, state, largestShare: 0 };
+    const largestShare = source.alone === undefined ? shareOfConstant(model, sweep) : 1;
     if (largestShare < 1 - SHORT_SHARE) return { ok: false, state, largestShare };
     return { state, volts, ...sweep, stretchC, cableOhm };
   }
@@ -211,6 +218,9 @@ function surelyA(model: Model, sources: readonly Source[]): number[] {
   return model.ways.behind.map((loads) => (loads ?? []).reduce((sum, load) => sum + (drawn[load] ?? 0), 0));
 }
 
+const greatestA = ({ sides }: Model, points: readonly StatePoint[]): number[] =>
+  sides.edges.map((_, edge) => Math.max(...points.map(({ amps }) => Math.abs(amps[edge] ?? 0))));
+
 /** By link: the least rating by the full current through each edge, A. */
 function needsAt(model: Model, fullA: readonly number[]): number[] {
   const share = heatingShare(model);
@@ -233,6 +243,12 @@ export function operate(
   const atLeast = needsAt(model, leastA ?? surelyA(model, sources));
   let ratings = kept ?? links.map((_, link) => pickRating(model, link, atLeast[link] ?? 0));
   let before = near;
+  // worked once, with the first ratings: these are the smallest, lose most, and so let constant power draw most
+  const alone = aloneStates(model, sources).flatMap((source) => {
+    const point = solveState(model, sizes, ratings, source, idle(model, source.volts, leastA));
+    // what one battery cannot carry by itself is no case to size for
+    return 'ok' in point ? [] : [point];
+  });
   for (let round = 0; ; round += 1) {
     const states: StatePoint[] = [];
     for (const source of sources) {
@@ -242,11 +258,12 @@ export function operate(
       states.push(point);
     }
     before = states;
-    const fullA = model.sides.edges.map((_, edge) => Math.max(...states.map(({ amps }) => Math.abs(amps[edge] ?? 0))));
+    const sharedA = greatestA(model, states);
+    const fullA = greatestA(model, [...states, ...alone]);
     const needs = needsAt(model, fullA);
     const found = kept ?? links.map((_, link) => raised(model, link, ratings[link] ?? null, needs[link] ?? 0, round));
     if (found.every((rating, index) => rating === ratings[index]) || round >= MOST_RATING_ROUNDS) {
-      return { ok: true, states, ratings, needs, fullA };
+      return { ok: true, states, ratings, needs, fullA, sharedA };
     }
     ratings = found;
   }

@@ -32,6 +32,8 @@ describe('the demo plan', () => {
     if (first === undefined) throw new Error('no run');
     const answer = assess({ ...plan, runs: plan.runs.map((run) => (run === first ? { ...run, tapedM: 0.15 } : run)) });
     expect(answer.findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
-    expect(answer.headline.kind).toBe('nothing');
+    // what is left hangs on lengths that are only drawn: 10 % more of them would break the 0.36 V that are allowed
+    expect(answer.headline.kind).toBe('provisional');
+    expect(1.1 * Number(answer.figures.worstDrop.value)).toBeGreaterThan(0.36);
   });
 });

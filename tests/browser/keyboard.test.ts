@@ -29,7 +29,7 @@ describe('a plan built from the list', () => {
   it('is typed by keyboard alone, and the accessibility checker finds nothing', async () => {
     opened = await openPage(browser, inject('pageUrl'), 'tablet', { hasTouch: false, isMobile: false });
     typed = await typeRoute(new KeyboardUser(opened.page));
-    await untilText(opened.page, 'Provisional: 1 length to tape');
+    await untilText(opened.page, 'Provisional: 7 lengths to tape');
     expect(await axe(opened.page)).toEqual([]);
     opened.expectClean();
   });

@@ -49,7 +49,7 @@ let kept: {
 async function openAgain(): Promise<void> {
   opened = await openPage(browser, inject('pageUrl'), 'tablet', { storageState: kept.state });
   user = new TouchUser(opened, kept.places);
-  await untilText(user.page, 'Provisional: 1 length to tape');
+  await untilText(user.page, 'Provisional: 7 lengths to tape');
   expect(await user.page.title()).toContain(PLAN_NAME);
 }
 
@@ -103,8 +103,9 @@ describe('a plan drawn by touch', () => {
       expect([name, gauge[0]]).toEqual([name, `SAE ${size}`]);
       expect([name, metres(length[0] ?? '')]).toEqual([name, Number(lengthM(run).toPrecision(3))]);
     }
-    // beyond 178 mm a note, not yet beyond 450 mm a stop (our rules, section 6), and a drawn length may be 10 cm off
-    expect(await headline(page)).toBe('Provisional: 1 length to tape');
+    // the drops of 0.34 and 0.35 V hang on seven drawn lengths: 10 % more would break the 0.36 V that are allowed; and
+    // beyond 178 mm is a note, not yet a stop (our rules, sections 1, 3 and 6)
+    expect(await headline(page)).toBe('Provisional: 7 lengths to tape');
 
     kept = { state: await opened.context.storageState({ indexedDB: true }), text, places: user.mappings };
     opened.expectClean();

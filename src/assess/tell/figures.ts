@@ -1,11 +1,9 @@
 import type { AmplifierAnswer, Assessment, Figure, FuseAnswer, Place, RunAnswer, SourceAnswer } from '../answer.ts';
-import { dropLimitV } from '../choose/trial.ts';
-import { exceeds } from '../conductor.ts';
+import { dropHangsOnDrawn } from '../drawnDrop.ts';
 import { type Facts, fullOf, fullOfLink } from '../facts.ts';
 import { conductorCeilingA, makerCeilingA } from '../ratings.ts';
 import { firstLinks } from '../unprotected.ts';
 import { worstWay } from '../unprotectedVerdict.ts';
-import { worstDrop } from '../worstDrop.ts';
 
 interface Answers {
   readonly runs: readonly RunAnswer[];
@@ -28,22 +26,6 @@ const greatestBy = <T>(list: readonly T[], figure: (item: T) => number): T | und
     (best, item) => (best === undefined || figure(item) > figure(best) ? item : best),
     undefined,
   );
-
-/** Whether drawn lengths, at the top of their uncertainty, would break the limit that holds at their nominal length. */
-function dropHangsOnDrawn(facts: Facts, load: number): boolean {
-  const worst = worstDrop(facts, load);
-  if (worst === null) return false;
-  const { cables } = facts.model.circuit;
-  const topV = [...worst.feed, ...worst.back].reduce((volts, index) => {
-    const length = cables[index]?.length;
-    const amps = Math.abs(worst.point.amps[index] ?? 0);
-    const ohm = worst.point.cableOhm[index] ?? 0;
-    const stretch = length === undefined || length.lengthM === 0 ? 1 : 1 + length.plusMinusM / length.lengthM;
-    return volts + amps * ohm * stretch;
-  }, 0);
-  const limitV = dropLimitV(facts.model);
-  return exceeds(topV, limitV) && !exceeds(worst.feedV + worst.backV, limitV);
-}
 
 /** The feed: the live cable that carries most, the longest of those that carry as much, and all of its lot. */
 function feedFigure(facts: Facts, { runs }: Answers): Figure {

@@ -1,4 +1,5 @@
 import type { Assessment, Finding, Severity } from '../answer.ts';
+import { drawnRunsThatDecide } from '../drawnDrop.ts';
 import type { Facts } from '../facts.ts';
 import { RULES } from '../rules/index.ts';
 import { rankOf } from '../unprotectedVerdict.ts';
@@ -13,16 +14,18 @@ export function tellFindings(facts: Facts): Finding[] {
 }
 
 /** The verdict: what is gravest, and how many; else how many drawn lengths a limit hangs on. */
-export function tellHeadline({ model }: Facts, findings: readonly Finding[]): Assessment['headline'] {
+export function tellHeadline(facts: Facts, findings: readonly Finding[]): Assessment['headline'] {
+  const { model } = facts;
   const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
   if (count('stop') > 0) return { kind: 'stop', count: count('stop') };
   if (count('fix') > 0) return { kind: 'fix', count: count('fix') };
   const isDrawn = new Set(model.plan.runs.filter(({ tapedM }) => tapedM === null).map(({ id }) => id));
-  const toTape = new Set(
-    findings
+  const toTape = new Set([
+    ...findings
       .filter(({ provisional }) => provisional)
       .flatMap(({ places }) => places.map(({ id }) => id).filter((id) => isDrawn.has(id))),
-  );
+    ...model.circuit.loads.flatMap((_, load) => drawnRunsThatDecide(facts, load)),
+  ]);
   if (toTape.size > 0) return { kind: 'provisional', count: toTape.size };
   // without an amplifier there is no feed to find anything against
   return { kind: model.circuit.loads.length === 0 ? 'empty' : 'nothing', count: 0 };

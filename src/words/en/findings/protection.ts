@@ -82,6 +82,9 @@ export const protection: FindingTable<
   'fuse-under-load': {
     sentence: (told) => {
       const rating = after(', at', told.current('ratingA'));
+      if (told.text('alone') === 'yes') {
+        return `${fuseAtPlace(told)}${rating}, opens when one battery is flat or away and the other feeds alone: that is ${told.current('fullA', 'more')}.`;
+      }
       return told.severity === 'stop'
         ? `${fuseAtPlace(told)}${rating}, is smaller than the full current${after(' of', told.current('fullA'))}.`
         : `${fuseAtPlace(told)}${rating}, would carry ${told.current('heatingA', 'too much')} for long; where it sits it bears ${told.current('forLongA', 'less')}.`;

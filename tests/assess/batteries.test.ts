@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { assess } from '../../src/assess/assess.ts';
+import { PlanOf } from './planOf.ts';
+
+/**
+ * How two batteries share a current hangs on how full and how old each is: every fuse and cable between them must bear
+ * what flows when one of them is flat. 1,000 W at 0.8 off at most 12.6 V: at least 1000 / 0.8 / 12.6 = 99.2 A.
+ */
+const LEAST_ALONE_A = 1000 / 0.8 / 12.6;
+
+const twoBatteries = (front: number | 'auto', rear: number | 'auto', size: string) =>
+  new PlanOf()
+    .battery('front')
+    .fuse('f1', front, { zone: 'bay' })
+    .block('block', [null])
+    .battery('rear', { zone: 'cargo', strap: null })
+    .fuse('f2', rear)
+    .amplifier('amp')
+    .fitting('ground', 'g1')
+    .fitting('ground', 'g2')
+    .run('front.positive', 'f1.in', 0.15, { zone: 'bay', size })
+    .run('f1.out', 'block.bus', 4, { size })
+    .run('rear.positive', 'f2.in', 0.1, { size })
+    .run('f2.out', 'block.bus', 0.5, { size })
+    .run('block.out1', 'amp.supply', 0.5, { size })
+    .run('amp.ground', 'g1.body', 0.5, { size })
+    .run('rear.negative', 'g2.body', 0.5, { size })
+    .done();
+
+describe('two batteries at one block', () => {
+  it('rates both fuses for the whole current, whichever battery is flat', () => {
+    const answer = assess(twoBatteries('auto', 'auto', 'auto'));
+    for (const { fittingId, ratingA, fullA } of answer.fuses) {
+      expect(fullA, fittingId).toBeGreaterThan(LEAST_ALONE_A);
+      expect(ratingA, fittingId).toBeGreaterThanOrEqual(100);
+    }
+  });
+
+  it('says that a fuse rated for its share alone opens when the other battery is flat', () => {
+    const answer = assess(twoBatteries(60, 125, 'sae:1/0'));
+    const [finding, ...others] = answer.findings.filter(({ rule }) => rule === 'fuse-under-load');
+    expect(others).toEqual([]);
+    expect(finding).toMatchObject({ severity: 'fix', places: [{ id: 'f1' }], params: { ratingA: 60, alone: 'yes' } });
+    expect(Number(finding?.params.fullA)).toBeGreaterThan(LEAST_ALONE_A);
+  });
+
+  it('keeps the drop and the voltage of all batteries together', () => {
+    const [amp] = assess(twoBatteries(125, 125, 'sae:1/0')).amplifiers;
+    // the rear one, half a metre away, carries most: a lone front battery would lose more than twice that over 4 m
+    expect(amp?.dropCablesV).toBeLessThan(0.15);
+  });
+});
+
+describe('a drop that hangs on a drawn length', () => {
+  const feed = (tapedM: number | null) =>
+    new PlanOf()
+      .battery('battery')
+      .fuse('main', 125, { zone: 'bay', at: { xM: 2, yM: 0.9 } })
+      .amplifier('amp', { at: { xM: 6.6, yM: 0.9 } })
+      .fitting('ground', 'g')
+      .run('battery.positive', 'main.in', 0.15, { zone: 'bay', size: 'sae:2' })
+      .run('main.out', 'amp.supply', tapedM, { size: 'sae:2', zone: 'cabin' })
+      .run('amp.ground', 'g.body', 0.5, { size: 'sae:2' })
+      .done();
+
+  it('is provisional until that length is taped', () => {
+    // 104 A over 5.25 m of SAE 2 (0.556 mohm/m at 20 degC, x 1.14 warm): 0.345 V of 0.36; with 0.46 m more, 0.376 V
+    const drawn = assess(feed(null));
+    expect(drawn.findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
+    expect(drawn.headline).toEqual({ kind: 'provisional', count: 1 });
+    expect(assess(feed(4.6)).headline).toEqual({ kind: 'nothing', count: 0 });
+  });
+});
