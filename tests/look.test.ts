@@ -54,7 +54,7 @@ describe('colours', () => {
     }
   });
 
-  it.each(['positive', 'ground', 'remote', 'stop', 'fix', 'note', 'accent', 'ruleStrong'])(
+  it.each(['positive', 'ground', 'remote', 'factory', 'stop', 'fix', 'note', 'accent', 'ruleStrong'])(
     'what %s marks stands out from the sheet and from panels: 3 to 1 at least',
     (name) => {
       for (const theme of [paper, sun]) {

@@ -8,9 +8,19 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { buildPage, servePage } from '../src/cli/page.ts';
 import { findChromium } from '../src/cli/setup.mjs';
-import { openDialog, openList, openWhy, selectFirst } from './browser/support/screens.ts';
+import { savePlan } from '../src/plan/save.ts';
+import {
+  openDialog,
+  openFile,
+  openList,
+  openMore,
+  openWhy,
+  selectFirst,
+  selectInList,
+} from './browser/support/screens.ts';
 import { TouchUser } from './browser/support/touch.ts';
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from './support/browser.ts';
+import { everyFitting } from './support/everyFitting.ts';
 import { drawn } from './support/reading.ts';
 
 interface Scene {
@@ -29,7 +39,23 @@ const SCENES: readonly Scene[] = [
   { name: 'newPlan', act: (opened) => openDialog(new TouchUser(opened), 'New plan') },
   { name: 'settings', act: (opened) => openDialog(new TouchUser(opened), 'Settings') },
   { name: 'legend', act: (opened) => openDialog(new TouchUser(opened), 'Legend') },
+  { name: 'moreFittings', act: (opened) => openMore(new TouchUser(opened)) },
+  { name: 'every', act: (opened) => openEvery(new TouchUser(opened)) },
+  ...['Battery', 'Alternator', 'Fused take-off', 'Capacitor', 'Battery switch', 'Distribution block'].map((name) => ({
+    name: `every-${name.replace(/ /g, '')}`,
+    act: async (opened: OpenedPage) => {
+      const user = new TouchUser(opened);
+      await openEvery(user);
+      await selectInList(user, name);
+    },
+  })),
 ];
+
+/** The plan with one of every kind in it, opened as a file. */
+async function openEvery(user: TouchUser): Promise<void> {
+  await openFile(user, 'every.plan.json', savePlan(everyFitting()));
+  await user.tap(user.button('Dismiss'));
+}
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const OUT_DIR = 'node_modules/.cache/feedrun/shots-page';

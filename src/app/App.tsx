@@ -6,10 +6,7 @@ import { PLAN_KEYS_ATTRIBUTE } from '../desk/keys.ts';
 import { restoreTheme } from '../look/theme.ts';
 import { goToInspector } from '../panels/inspector/goToInspector.ts';
 import { MessageBar } from '../panels/message/MessageBar.tsx';
-import { Icon } from '../panels/shelf/Icon.tsx';
 import { Shelf } from '../panels/shelf/Shelf.tsx';
-import { Headline } from '../panels/summary/Headline.tsx';
-import { Summary } from '../panels/summary/Summary.tsx';
 import { Topbar, type TopbarDialog } from '../panels/topbar/Topbar.tsx';
 import { DeskContext, useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
@@ -19,8 +16,12 @@ import { AnswerReady } from './AnswerReady.tsx';
 import { DropHint } from './DropHint.tsx';
 import type { Keeping } from './keeping.ts';
 
+// on its way from the start, like what works it out: the frame is on screen before either
+const answerRoom = import('./Answer.tsx');
+answerRoom.catch(() => undefined);
+const Answer = lazy(() => answerRoom);
+
 // what the first paint does not need
-const Inspector = lazy(() => import('../panels/inspector/Inspector.tsx'));
 const List = lazy(() => import('../panels/list/List.tsx'));
 const WhyDialog = lazy(() => import('../panels/why/WhyDialog.tsx'));
 const NewPlanDialog = lazy(() => import('../panels/topbar/NewPlanDialog.tsx'));
@@ -45,38 +46,15 @@ function OpenedDialog({ opened, files, onClose }: { opened: Opened; files: Keepi
   }
 }
 
-/** The answer and what is selected: a column beside the sketch, or a sheet pulled up from below it. */
-function Answer({ isPulled, onPull }: { isPulled: boolean; onPull: (isPulled: boolean) => void }) {
-  const hasSelection = useDesk((state) => state.selection !== null);
-  const { summary } = words;
-  return (
-    <section
-      className={`answer${isPulled ? ' answer-pulled' : ''}${hasSelection ? ' answer-selected' : ''}`}
-      aria-label={summary.label}
-    >
-      <button type="button" className="answer-pull" aria-expanded={isPulled} onClick={() => onPull(!isPulled)}>
-        <Icon name={isPulled ? 'down' : 'up'} />
-        <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>
-      </button>
-      <Headline />
-      {hasSelection ? (
-        <button type="button" className="answer-edit" onClick={() => onPull(true)}>
-          {summary.edit}
-        </button>
-      ) : null}
-      <div className="answer-scroll">
-        <Summary />
-      </div>
-      {hasSelection ? (
-        <div className="answer-inspector">
-          <Suspense fallback={null}>
-            <Inspector />
-          </Suspense>
-        </div>
-      ) : null}
-    </section>
-  );
-}
+/** The page before there is an answer to show. */
+const Frame = () => (
+  <>
+    <main className="work">
+      <div className="sketch-place" />
+    </main>
+    <section className="answer" aria-busy="true" />
+  </>
+);
 
 export function App({ desk, store }: { desk: Desk; store: Keeping }) {
   return (
@@ -114,22 +92,19 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
       <div className={isListOpen ? 'app app-list' : 'app'} data-fingers={bigFingers ? 'big' : 'fine'}>
         <Topbar files={files} isListOpen={isListOpen} onList={showList} onDialog={(kind) => setOpened({ kind })} />
         <Shelf />
-        <main className="work">
-          <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
-            <Suspense fallback={null}>
-              <AnswerReady>
-                <Sketch desk={desk} />
-              </AnswerReady>
-            </Suspense>
-          </div>
-          {isListOpen ? (
-            <Suspense fallback={null}>
-              <List onClose={() => showList(false)} onEdit={edit} />
-            </Suspense>
-          ) : null}
-        </main>
-        <Suspense fallback={<section className="answer" aria-busy="true" />}>
+        {/* one boundary: shown apart, the verdict may stand there half a second before a finger finds the sketch */}
+        <Suspense fallback={<Frame />}>
           <AnswerReady>
+            <main className="work">
+              <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
+                <Sketch desk={desk} />
+              </div>
+              {isListOpen ? (
+                <Suspense fallback={null}>
+                  <List onClose={() => showList(false)} onEdit={edit} />
+                </Suspense>
+              ) : null}
+            </main>
             <Answer isPulled={isPulled} onPull={setPulled} />
           </AnswerReady>
         </Suspense>

@@ -3,6 +3,7 @@
  * Everything is plain JSON: no NaN, no Infinity, null where there is no figure.
  */
 import type { GaugeId } from '../calc/conductor/gauge.ts';
+import type { FaultVerdictId, Harm } from '../calc/fault/point.ts';
 import type { SourceId } from '../calc/sources.ts';
 import type { Why } from '../calc/why.ts';
 import type { LinkFamily, Zone } from '../plan/schema.ts';
@@ -18,6 +19,10 @@ export type RuleId =
   | 'fuse-under-load'
   | 'fuse-over-maker'
   | 'no-fuse-qualifies'
+  | 'rating-not-held'
+  | 'link-under-voltage'
+  | 'holder-too-hot'
+  | 'fuse-in-return'
   | 'no-size-in-stock'
   | 'drop-cables'
   | 'drop-whole'
@@ -38,16 +43,25 @@ export type RuleId =
   | 'pass-through-shared'
   | 'cable-changes'
   | 'source-short'
-  | 'small-separate-run';
-
-/** What later work adds; listed as not checked until then. */
-export type UncheckedId =
-  | 'short-to-body'
+  | 'series-batteries'
+  | 'positive-earth'
+  | 'small-separate-run'
+  | 'short-not-cleared'
+  | 'short-uncertain'
+  | 'back-fed'
   | 'breaking-capacity'
   | 'selectivity'
-  | 'charging'
+  | 'overload-heating'
+  | 'charging-deficit'
+  | 'capacitor-precharge'
+  | 'capacitor-unfused'
   | 'joint-heat'
-  | 'overload-heating';
+  | 'contact-overloaded'
+  | 'takeoff-overloaded'
+  | 'switch-open';
+
+/** What cannot be checked with what the plan holds. */
+export type UncheckedId = 'charging';
 
 export type Place = { kind: 'run' | 'fitting'; id: string };
 
@@ -134,7 +148,7 @@ export interface AmplifierAnswer {
   fittingId: string;
   fullA: number | null;
   heatingA: number | null;
-  /** At its own terminals, worse state. */
+  /** At its own terminals with the sources' own resistance: engine off, or at idle where an alternator is drawn, the worse. */
   terminalV: number | null;
   /** Cables only, feed and return; the 3 % rule's figure. */
   dropCablesV: number | null;
@@ -160,6 +174,94 @@ export interface SourceAnswer {
   /** Where the greatest way ends: a device, or nothing at all. */
   endsAt: { fittingId: string; terminal: string | null } | null;
   why: string;
+}
+
+/** A device that sees a short on a cable, with its own current at the lowest and the highest. */
+interface ShortFuse {
+  fittingId: string;
+  /** The block output it stands in, else null. */
+  terminal: string | null;
+  lowestA: number;
+  highestA: number;
+}
+
+/** A dead short to the body somewhere on a live cable; null stands for never, or for no figure. */
+export interface ShortAnswer {
+  runId: string;
+  /** The body; the negative post where no battery is joined to the body. */
+  to: 'body' | 'negative';
+  /** Prospective current, A: cold and aged batteries, hot conductor, at the worst place; warm ones, conductor at 20 degC, at the best. */
+  lowestA: number;
+  highestA: number;
+  bySource: readonly { fittingId: string; lowestA: number; highestA: number }[];
+  fuses: readonly ShortFuse[];
+  /** By the slowest line of the standard, at the worst current of the whole range. */
+  verdict: FaultVerdictId;
+  harm: Harm;
+  /** Ahead of the first device from some source: the unprotected length's matter. */
+  unprotected: boolean;
+  /** No time limits are held for the device that decides. */
+  withoutLimits: boolean;
+  /** A time used lies beyond the last point that the standard gives. */
+  extrapolated: boolean;
+  /** The worst current in the conductor, A; the device that clears it, or would have to, and within which times, s. */
+  worstA: number | null;
+  clearedBy: { fittingId: string; terminal: string | null } | null;
+  fastestS: number | null;
+  slowestS: number | null;
+  /** The insulation is damaged then, s. */
+  damageS: number | null;
+  /** When it is cleared, or what it settles at, degC; the limit it is held against then. */
+  conductorC: number | null;
+  limitC: number | null;
+  melts: boolean;
+  /** What flows on once every device that must open has opened, A, and the sources that still feed it. */
+  residualA: number;
+  stillFedBy: readonly string[];
+  /** The worst partial short that no fuse sees; null where nothing protects the cable or no fuse is rated. */
+  partial: {
+    currentA: number;
+    faultOhm: number;
+    /** Heat at the fault, W. */
+    faultW: number;
+    /** What the conductor settles at, degC; null: it finds no temperature to settle at. */
+    settledC: number | null;
+    limitC: number;
+    /** Until the insulation is damaged, s; null: never. */
+    damageS: number | null;
+  } | null;
+  whyHighest: string;
+  whyLowest: string;
+  whySlowest: string | null;
+  whyConductor: string | null;
+}
+
+/** What music asks of batteries and alternators; null where it cannot be told. */
+export interface SupplyAnswer {
+  /** In the mean, A: with the engine off, and at the charging voltage. */
+  amplifiers: readonly { fittingId: string; meanOffA: number | null; meanRunningA: number | null }[];
+  /** All loads together, the vehicle's own left out. */
+  meanOffA: number | null;
+  meanRunningA: number | null;
+  /** Empty where none is drawn: then nothing is told of charging. */
+  alternators: readonly {
+    fittingId: string;
+    /** Delivered with everything at full output, A, and the most it brings hot at that speed. */
+    idleOutA: number | null;
+    cruiseOutA: number | null;
+    idleHotA: number | null;
+    cruiseHotA: number | null;
+    /** At its limit at full output: the batteries carry the rest, and the posts fall. */
+    saturatedIdle: boolean | null;
+    saturatedCruise: boolean | null;
+  }[];
+  /** What the batteries must add in the mean, the vehicle's own draw counted, A. */
+  deficitIdleA: number | null;
+  deficitCruiseA: number | null;
+  /** Batteries that feed as one with the engine off, and how long they do. */
+  groups: readonly { fittingIds: readonly string[]; meanA: number; minutesOff: number | null }[];
+  /** Lowest voltage between any battery's posts with everything at full output, V. */
+  postsV: { off: number | null; idle: number | null; cruise: number | null };
 }
 
 export interface Figure {
@@ -194,13 +296,16 @@ export interface Assessment {
   fuses: readonly FuseAnswer[];
   amplifiers: readonly AmplifierAnswer[];
   sources: readonly SourceAnswer[];
+  supply: SupplyAnswer;
+  /** A dead short on every live cable of a decided size. */
+  shorts: readonly ShortAnswer[];
   /** State that sizes: the worse of the two. */
   sizingState: 'rest' | 'charging';
   /** The gauges are the least copper that qualifies, by exhaustive or exact search. */
   leastCopperProven: boolean;
   assumptions: readonly AssumptionUse[];
   rulesChecked: readonly RuleId[];
-  rulesNotChecked: readonly { rule: UncheckedId; why: string }[];
+  rulesNotChecked: readonly { rule: UncheckedId; why: 'noAlternator' }[];
   /** Every figure's derivation, by id. */
   whys: Readonly<Record<string, Why>>;
   /** The strictest set's answer on the unprotected length, always shown. */

@@ -1,10 +1,12 @@
 /** The answer to a plan: what it needs, what is wrong with it, and why. */
 import type { Plan } from '../plan/schema.ts';
-import type { Assessment, UncheckedId } from './answer.ts';
+import type { Assessment } from './answer.ts';
 import { chooseSizes } from './choose/choose.ts';
 import { factsOf } from './facts.ts';
 import { buildModel } from './model.ts';
 import { RULES } from './rules/index.ts';
+import { tellShorts } from './short/tell.ts';
+import { tellSupply } from './supply/tell.ts';
 import { fittingZone, stretchesOf } from './surroundings.ts';
 import { tellAmplifiers } from './tell/amplifiers.ts';
 import { tellAssumptions, tellNotTold } from './tell/assumptions.ts';
@@ -16,15 +18,6 @@ import { tellSources } from './tell/sources.ts';
 import { strictestOn } from './unprotectedVerdict.ts';
 import { WhyBook } from './whys/lazy.ts';
 import { worstDrop } from './worstDrop.ts';
-
-const NOT_CHECKED: readonly UncheckedId[] = [
-  'short-to-body',
-  'breaking-capacity',
-  'selectivity',
-  'charging',
-  'joint-heat',
-  'overload-heating',
-];
 
 type Facts = ReturnType<typeof factsOf>;
 
@@ -51,19 +44,23 @@ function zonesOf(plan: Plan): Assessment['zones'] {
   ]);
 }
 
+/** Everything worked out of a plan, for what is asked of it one thing at a time: a short slid along a cable, its curves. */
+export function factsOfPlan(plan: Plan): Facts {
+  const model = buildModel(plan);
+  return factsOf(model, chooseSizes(model));
+}
+
 /** Assesses a plan. Pure and deterministic: the same plan gives the same answer. Never throws on a plan that opens. */
 export function assess(plan: Plan): Assessment {
-  const model = buildModel(plan);
-  const choice = chooseSizes(model);
-  const facts = factsOf(model, choice);
+  const facts = factsOfPlan(plan);
+  const { model, choice } = facts;
   const book = new WhyBook();
   const runs = tellRuns(facts, book);
   const fuses = tellFuses(facts, book);
   const amplifiers = tellAmplifiers(facts, book);
   const sources = tellSources(facts, book);
-  const findings = tellFindings(facts).map((one) =>
-    one.why === null || book.has(one.why) ? one : { ...one, why: null },
-  );
+  const shorts = tellShorts(facts, book);
+  const findings = tellFindings(facts, book);
   return {
     planId: plan.id,
     ruleSet: plan.settings.ruleSet,
@@ -75,16 +72,15 @@ export function assess(plan: Plan): Assessment {
     fuses,
     amplifiers,
     sources,
+    supply: tellSupply(facts),
+    shorts,
     sizingState: sizingState(facts),
     leastCopperProven: choice.proven,
     assumptions: tellAssumptions(facts),
     rulesChecked: RULES.map(({ id }) => id),
-    rulesNotChecked: NOT_CHECKED.map((rule) => ({ rule, why: 'notBuiltYet' })),
+    rulesNotChecked: model.circuit.alternators.length === 0 ? [{ rule: 'charging', why: 'noAlternator' }] : [],
     whys: book.all(),
-    strictest: strictestOn(
-      facts.unprotected.flatMap(({ ways }) => ways),
-      model,
-    ),
+    strictest: strictestOn(facts.unprotected.flatMap(({ ways }) => ways)),
     zones: zonesOf(plan),
   };
 }

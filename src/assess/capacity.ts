@@ -21,16 +21,17 @@ export function worstZone(model: Model, cable: Cable, gauge: GaugeId): { zone: M
   return worst ?? { zone: 'cabin', ampacityA: 0 };
 }
 
-const ampacities = perModel(() => new Map<string, number>());
+const ampacities = perModel(() => new Map<Cable, Map<GaugeId, number>>());
 
 /** Ampacity of a cable at a size: that of its worst zone, A. Worked out once for each model, cable and size. */
 export function cableAmpacityA(model: Model, cable: Cable, gauge: GaugeId): number {
-  const table = ampacities(model);
-  const key = `${cable.run.id} ${gauge}`;
-  const before = table.get(key);
+  const all = ampacities(model);
+  const table = all.get(cable) ?? new Map<GaugeId, number>();
+  const before = table.get(gauge);
   if (before !== undefined) return before;
   const { ampacityA } = worstZone(model, cable, gauge);
-  table.set(key, ampacityA);
+  table.set(gauge, ampacityA);
+  all.set(cable, table);
   return ampacityA;
 }
 

@@ -12,17 +12,22 @@ export interface Cable {
   readonly b: number;
   readonly length: LengthAnswer;
   readonly stretches: readonly Stretch[];
-  /** Crimped and bolted joints at both its ends. */
+  /** Crimped and bolted joints at its ends, those left out whose resistance was measured. */
   readonly joints: number;
+  /** Joints at its ends as measured, together, ohm. */
+  readonly measuredOhm: number;
   /** Cables joined through pass-throughs are one cable; the index of that cable. */
   readonly group: number;
   /** What it is made of: its own, or where a run joined to it is fixed by hand, that run's. */
   readonly conductor: Conductor;
 }
 
-/** A fuse-link: a fuse, or a fused output of a block. `a` is its in or the bus. */
+/**
+ * A device that opens on too great a current: a fuse, a breaker, a fused output of a block, a link on a battery's post,
+ * or the factory's own fuse before a take-off. `a` is its in, the bus, the post or the factory's side.
+ */
 export interface CircuitLink {
-  readonly fitting: FittingOf<'fuse'> | FittingOf<'block'>;
+  readonly fitting: FittingOf<'fuse' | 'breaker' | 'block' | 'battery' | 'takeOff'>;
   /** The block output it stands in, else null. */
   readonly terminal: string | null;
   readonly link: Link;
@@ -37,18 +42,55 @@ type Bond = { readonly a: number; readonly b: number } & (
   | { readonly kind: 'strap'; readonly fitting: FittingOf<'battery'> }
 );
 
-interface CircuitSource {
-  readonly fitting: FittingOf<'battery'>;
+/**
+ * What joins two nodes and is neither an added cable nor a device: a relay, a switch, a reducer, or a factory cable.
+ * Sizing and protection take every contact as closed; one that is open in a state carries nothing there.
+ */
+export type Contact = { readonly a: number; readonly b: number } & (
+  | { readonly kind: 'relay'; readonly fitting: FittingOf<'relay'> }
+  | { readonly kind: 'switch'; readonly fitting: FittingOf<'switch'> }
+  | { readonly kind: 'reducer'; readonly fitting: FittingOf<'reducer'> }
+  | { readonly kind: 'factory'; readonly run: Run }
+);
+
+/** What holds a voltage: a battery, or a post or stud that stands for one elsewhere. */
+export interface CircuitSource {
+  readonly fitting: FittingOf<'battery' | 'jumpPost' | 'takeOff'>;
+  readonly plus: number;
+  readonly minus: number;
+}
+
+/** Where live cable begins that must soon meet a device. `plus` is the post or stud that the user's cable leaves. */
+interface Start {
+  readonly fitting: FittingOf<'battery' | 'jumpPost' | 'takeOff' | 'alternator' | 'capacitor'>;
+  readonly plus: number;
+}
+
+interface CircuitCharger {
+  readonly fitting: FittingOf<'charger'>;
+  readonly input: number;
+  readonly output: number;
+  readonly ground: number;
+}
+
+interface CircuitAlternator {
+  readonly fitting: FittingOf<'alternator'>;
+  readonly plus: number;
+  readonly minus: number;
+}
+
+interface CircuitCapacitor {
+  readonly fitting: FittingOf<'capacitor'>;
   readonly plus: number;
   readonly minus: number;
 }
 
 export interface CircuitLoad {
-  readonly fitting: FittingOf<'amplifier'>;
+  readonly fitting: FittingOf<'amplifier' | 'load'>;
   readonly plus: number;
   readonly minus: number;
-  /** Where a remote lead ends: it may be live, and draws nothing to speak of. */
-  readonly remote: number;
+  /** Where a remote lead ends: it may be live, and draws nothing to speak of; null where there is no such terminal. */
+  readonly remote: number | null;
 }
 
 export interface Circuit {
@@ -59,13 +101,23 @@ export interface Circuit {
   readonly groups: readonly (readonly number[])[];
   readonly links: readonly CircuitLink[];
   readonly bonds: readonly Bond[];
+  readonly contacts: readonly Contact[];
   readonly sources: readonly CircuitSource[];
+  /** The sources, in their order, then every other fitting at which live cable begins. */
+  readonly starts: readonly Start[];
   readonly loads: readonly CircuitLoad[];
+  readonly chargers: readonly CircuitCharger[];
+  readonly alternators: readonly CircuitAlternator[];
+  readonly capacitors: readonly CircuitCapacitor[];
   /** By node: the fitting and terminal it is; null for the body. */
   readonly places: readonly (TerminalRef | null)[];
   /** Node of a terminal; undefined for one that the plan does not hold. */
   nodeOf(ref: TerminalRef): number | undefined;
 }
+
+/** The amplifier a load is; null for any other load. */
+export const amplifierOf = ({ fitting }: CircuitLoad): FittingOf<'amplifier'> | null =>
+  fitting.kind === 'amplifier' ? fitting : null;
 
 /** Joints where a lug or a clamped end meets a terminal: crimp and bolt, or the clamp alone; a pass-through cuts nothing. */
 const JOINTS: Readonly<Record<Fitting['kind'], number>> = {
@@ -75,21 +127,38 @@ const JOINTS: Readonly<Record<Fitting['kind'], number>> = {
   block: 1,
   amplifier: 1,
   passThrough: 0,
+  breaker: 2,
+  bus: 2,
+  reducer: 1,
+  load: 1,
+  alternator: 2,
+  jumpPost: 2,
+  takeOff: 2,
+  charger: 1,
+  relay: 2,
+  switch: 2,
+  capacitor: 2,
 };
 
-/** Numbers the terminals; an unfused output of a block is its bus. */
+/** The terminal that another one of a fitting is joined to inside, and so shares its node. */
+function joinedInside(fitting: Fitting, terminal: string): string | null {
+  if (fitting.kind === 'block')
+    return fitting.outputs.some((output) => output.terminal === terminal && output.link === null) ? 'bus' : null;
+  if (fitting.kind !== 'amplifier') return null;
+  return terminal === 'supply2' ? 'supply' : terminal === 'ground2' ? 'ground' : null;
+}
+
+/** Numbers the terminals; an unfused output of a block is its bus, a second input of an amplifier its first. */
 function numberNodes(fittings: readonly Fitting[]) {
   const places: (TerminalRef | null)[] = [null];
   const nodes = new Map<string, number>();
   for (const fitting of fittings) {
     for (const terminal of terminalsOf(fitting)) {
       const ref = { fittingId: fitting.id, terminal };
-      const straight =
-        fitting.kind === 'block' &&
-        fitting.outputs.some((output) => output.terminal === terminal && output.link === null);
-      const bus = straight ? nodes.get(terminalKey({ fittingId: fitting.id, terminal: 'bus' })) : undefined;
-      nodes.set(terminalKey(ref), bus ?? places.length);
-      if (bus === undefined) places.push(ref);
+      const joined = joinedInside(fitting, terminal);
+      const shared = joined === null ? undefined : nodes.get(terminalKey({ fittingId: fitting.id, terminal: joined }));
+      nodes.set(terminalKey(ref), shared ?? places.length);
+      if (shared === undefined) places.push(ref);
     }
   }
   return { places, nodeOf: (ref: TerminalRef): number | undefined => nodes.get(terminalKey(ref)) };
@@ -151,32 +220,103 @@ function endsOfRuns({ fittings, runs }: Plan, places: (TerminalRef | null)[], no
   });
 }
 
-/** What the fittings themselves put between their terminals. */
-function elementsOf(plan: Plan, nodeOf: Circuit['nodeOf'], body: number) {
+/** The vehicle's own cables, as far as the plan draws them. */
+const factoryCables = ({ runs }: Plan, endsOf: readonly (Ends | undefined)[]): Contact[] =>
+  runs.flatMap((run, index): Contact[] => {
+    const ends = endsOf[index];
+    return run.kind === 'factory' && ends !== undefined ? [{ kind: 'factory', run, a: ends[0], b: ends[1] }] : [];
+  });
+
+/** What the fittings themselves put between their terminals; `innerNode` makes a node that no terminal has. */
+function elementsOf(plan: Plan, nodeOf: Circuit['nodeOf'], body: number, innerNode: (ref: TerminalRef) => number) {
   const links: CircuitLink[] = [];
   const bonds: Bond[] = [];
+  const contacts: Contact[] = [];
   const sources: CircuitSource[] = [];
+  const others: Start[] = [];
   const loads: CircuitLoad[] = [];
+  const chargers: CircuitCharger[] = [];
+  const alternators: CircuitAlternator[] = [];
+  const capacitors: CircuitCapacitor[] = [];
+  const fedByFactory = new Set(
+    plan.runs.flatMap(({ kind, from, to }) => (kind === 'factory' ? [from.fittingId, to.fittingId] : [])),
+  );
   for (const fitting of plan.fittings) {
     const node = (terminal: string): number => nodeOf({ fittingId: fitting.id, terminal }) ?? body;
-    if (fitting.kind === 'fuse') {
-      const zone = fittingZone(plan, fitting);
-      links.push({ fitting, terminal: null, link: fitting.link, a: node('in'), b: node('out'), zone });
-    } else if (fitting.kind === 'block') {
-      const zone = fittingZone(plan, fitting);
-      for (const { terminal, link } of fitting.outputs) {
-        if (link !== null) links.push({ fitting, terminal, link, a: node('bus'), b: node(terminal), zone });
+    const zone = fittingZone(plan, fitting);
+    switch (fitting.kind) {
+      case 'fuse':
+      case 'breaker':
+        links.push({ fitting, terminal: null, link: fitting.link, a: node('in'), b: node('out'), zone });
+        break;
+      case 'block':
+        for (const { terminal, link } of fitting.outputs) {
+          if (link !== null) links.push({ fitting, terminal, link, a: node('bus'), b: node(terminal), zone });
+        }
+        break;
+      case 'battery': {
+        const terminal = node('positive');
+        const post = fitting.postLink === null ? terminal : innerNode({ fittingId: fitting.id, terminal: 'positive' });
+        if (fitting.postLink !== null)
+          links.push({ fitting, terminal: null, link: fitting.postLink, a: post, b: terminal, zone });
+        sources.push({ fitting, plus: post, minus: node('negative') });
+        if (fitting.strap !== null) bonds.push({ kind: 'strap', fitting, a: node('negative'), b: body });
+        break;
       }
-    } else if (fitting.kind === 'battery') {
-      sources.push({ fitting, plus: node('positive'), minus: node('negative') });
-      if (fitting.strap !== null) bonds.push({ kind: 'strap', fitting, a: node('negative'), b: body });
-    } else if (fitting.kind === 'amplifier') {
-      loads.push({ fitting, plus: node('supply'), minus: node('ground'), remote: node('remote') });
-    } else if (fitting.kind === 'ground') {
-      bonds.push({ kind: 'body', fitting, a: node('body'), b: body });
+      case 'jumpPost':
+        // one that the plan joins to a battery by the factory's cable is a place on the way, not a source of its own
+        if (fedByFactory.has(fitting.id)) others.push({ fitting, plus: node('stud') });
+        else sources.push({ fitting, plus: node('stud'), minus: body });
+        break;
+      case 'takeOff': {
+        const stud = node('stud');
+        if (fedByFactory.has(fitting.id)) {
+          others.push({ fitting, plus: stud });
+          break;
+        }
+        const { fuseA } = fitting;
+        const inner = fuseA === null ? stud : innerNode({ fittingId: fitting.id, terminal: 'stud' });
+        if (fuseA !== null)
+          links.push({ fitting, terminal: null, link: { ratingA: fuseA, family: 'auto' }, a: inner, b: stud, zone });
+        sources.push({ fitting, plus: inner, minus: body });
+        break;
+      }
+      case 'amplifier':
+        loads.push({ fitting, plus: node('supply'), minus: node('ground'), remote: node('remote') });
+        break;
+      case 'load':
+        loads.push({ fitting, plus: node('supply'), minus: node('ground'), remote: null });
+        break;
+      case 'ground':
+        bonds.push({ kind: 'body', fitting, a: node('body'), b: body });
+        break;
+      case 'relay':
+        contacts.push({ kind: 'relay', fitting, a: node('in'), b: node('out') });
+        break;
+      case 'switch':
+        contacts.push({ kind: 'switch', fitting, a: node('in'), b: node('out') });
+        break;
+      case 'reducer':
+        contacts.push({ kind: 'reducer', fitting, a: node('wide'), b: node('narrow') });
+        break;
+      case 'charger':
+        chargers.push({ fitting, input: node('input'), output: node('output'), ground: node('ground') });
+        break;
+      case 'alternator':
+        alternators.push({ fitting, plus: node('positive'), minus: body });
+        others.push({ fitting, plus: node('positive') });
+        break;
+      case 'capacitor':
+        capacitors.push({ fitting, plus: node('positive'), minus: node('negative') });
+        others.push({ fitting, plus: node('positive') });
+        break;
+      case 'passThrough':
+      case 'bus':
+        break;
     }
   }
-  return { links, bonds, sources, loads };
+  const starts: Start[] = [...sources.map(({ fitting, plus }) => ({ fitting, plus })), ...others];
+  return { links, bonds, contacts, sources, starts, loads, chargers, alternators, capacitors };
 }
 
 /**
@@ -188,14 +328,18 @@ export function buildCircuit(plan: Plan): Circuit {
   const fittings = new Map(plan.fittings.map((fitting) => [fitting.id, fitting]));
   const body = 0;
 
-  const { links, bonds, sources, loads } = elementsOf(plan, nodeOf, body);
+  const innerNode = (ref: TerminalRef): number => places.push(ref) - 1;
+  const elements = elementsOf(plan, nodeOf, body, innerNode);
+  const { links, bonds, sources } = elements;
   const endsOf = endsOfRuns(plan, places, nodeOf);
+  const contacts = [...elements.contacts, ...factoryCables(plan, endsOf)];
   const posts = sources.flatMap(({ plus, minus }) => [plus, minus]);
-  const pairs = [...links, ...bonds].map(({ a, b }): Ends => [a, b]);
+  const pairs = [...links, ...bonds, ...contacts].map(({ a, b }): Ends => [a, b]);
   const reached = joinedTo(posts, [...pairs, ...endsOf.flatMap((ends) => (ends === undefined ? [] : [ends]))]);
   const drawn = plan.runs.flatMap((run, index) => {
     const ends = endsOf[index];
-    return ends === undefined || (run.kind === 'remote' && !reached.has(ends[0])) ? [] : [{ run, ends }];
+    if (ends === undefined || run.kind === 'factory') return [];
+    return run.kind === 'remote' && !reached.has(ends[0]) ? [] : [{ run, ends }];
   });
   const runs = drawn.map(({ run }) => run);
   const ends = drawn.map((one) => one.ends);
@@ -215,7 +359,8 @@ export function buildCircuit(plan: Plan): Circuit {
       b: ends[index]?.[1] ?? body,
       length,
       stretches: stretchesOf(plan, run, length.lengthM),
-      joints: jointsAt(run.from) + jointsAt(run.to),
+      joints: (run.fromJointOhm === null ? jointsAt(run.from) : 0) + (run.toJointOhm === null ? jointsAt(run.to) : 0),
+      measuredOhm: (run.fromJointOhm ?? 0) + (run.toJointOhm ?? 0),
       group: groupOf[index] ?? index,
       conductor: run.conductor.size === 'auto' ? (joined ?? run.conductor) : run.conductor,
     };
@@ -225,5 +370,5 @@ export function buildCircuit(plan: Plan): Circuit {
     groups[group] ??= [];
     groups[group].push(index);
   }
-  return { plan, nodes: places.length, body, cables, groups, links, bonds, sources, loads, places, nodeOf };
+  return { plan, nodes: places.length, body, cables, groups, ...elements, contacts, places, nodeOf };
 }

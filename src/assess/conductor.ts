@@ -1,30 +1,39 @@
 import type { GaugeId } from '../calc/conductor/gauge.ts';
-import { type HeatingCase, steadyTemperatureC } from '../calc/conductor/heating.ts';
+import { type Warming, warmedC, warmingOf } from '../calc/conductor/heating.ts';
 import { resistancePerMOhm } from '../calc/conductor/resistance.ts';
 import { cableOf, insulationOf, type Model } from './model.ts';
-import { perModel } from './perModel.ts';
-import { ambientC } from './surroundings.ts';
+import { perCircuit } from './perModel.ts';
+import { ambientC, type MarkedZone } from './surroundings.ts';
 
-/** A stretch of a cable at a size, in its own air. */
-interface SizedStretch extends HeatingCase {
-  readonly lengthM: number;
+/** A stretch of a cable at a size: all that decides its temperature and resistance but the current and the air. */
+interface SizedStretch extends Warming {
+  readonly zone: MarkedZone;
+  /** Resistance at 20 degC, and what each degree adds: it is linear in temperature; ohm, ohm per K. */
+  readonly ohm20: number;
+  readonly ohmPerK: number;
 }
 
-const tables = perModel((model) => model.circuit.cables.map(() => new Map<GaugeId, readonly SizedStretch[]>()));
+const BASE_C = 20;
+const SPAN_K = 100;
 
-function stretchesAt(model: Model, index: number, size: GaugeId): readonly SizedStretch[] {
-  const table = tables(model)[index];
+const tables = perCircuit((circuit) => circuit.cables.map(() => new Map<GaugeId, readonly SizedStretch[]>()));
+
+function stretchesAt({ circuit }: Model, index: number, size: GaugeId): readonly SizedStretch[] {
+  const table = tables(circuit)[index];
   const before = table?.get(size);
   if (before !== undefined) return before;
-  const cable = model.circuit.cables[index];
-  const sized =
-    cable === undefined
-      ? []
-      : cable.stretches.map(({ zone, lengthM }) => ({
-          ...cableOf(cable, size),
-          ambientC: ambientC(model.settings, zone),
-          lengthM,
-        }));
+  const cable = circuit.cables[index];
+  if (cable === undefined) return [];
+  const wire = cableOf(cable, size);
+  const warming = warmingOf(wire);
+  const perM = resistancePerMOhm(size, wire.material, BASE_C);
+  const perMK = (resistancePerMOhm(size, wire.material, BASE_C + SPAN_K) - perM) / SPAN_K;
+  const sized = cable.stretches.map(({ zone, lengthM }) => ({
+    ...warming,
+    zone,
+    ohm20: lengthM * perM,
+    ohmPerK: lengthM * perMK,
+  }));
   table?.set(size, sized);
   return sized;
 }
@@ -34,15 +43,41 @@ export const RUNAWAY_C = 250;
 
 /** Temperature each stretch of a cable settles at under a current held, degC; null where it settles at none. */
 export const settledC = (model: Model, index: number, size: GaugeId, heatingA: number): (number | null)[] =>
-  stretchesAt(model, index, size).map((stretch) => steadyTemperatureC(heatingA, stretch));
+  stretchesAt(model, index, size).map((stretch) => warmedC(heatingA, stretch, ambientC(model.settings, stretch.zone)));
 
 /** Resistance of a cable's conductor with its stretches at those temperatures, ohm. */
 export function conductorOhm(model: Model, index: number, size: GaugeId, stretchC: readonly (number | null)[]): number {
   let ohm = 0;
-  for (const [place, { lengthM, material }] of stretchesAt(model, index, size).entries()) {
-    ohm += lengthM * resistancePerMOhm(size, material, stretchC[place] ?? RUNAWAY_C);
+  for (const [place, { ohm20, ohmPerK }] of stretchesAt(model, index, size).entries()) {
+    ohm += ohm20 + ohmPerK * ((stretchC[place] ?? RUNAWAY_C) - BASE_C);
   }
   return ohm;
+}
+
+/** The same for every cable of the circuit at the sizes given, each at the temperature that its current holds. */
+export function conductorOhms(
+  model: Model,
+  sizeOf: (index: number) => GaugeId,
+): (heatingA: (index: number) => number) => Float64Array {
+  const stretches = model.circuit.cables.map((_, index) =>
+    stretchesAt(model, index, sizeOf(index)).map((stretch) => ({
+      ...stretch,
+      airC: ambientC(model.settings, stretch.zone),
+    })),
+  );
+  return (heatingA) => {
+    const ohms = new Float64Array(stretches.length);
+    for (const [index, along] of stretches.entries()) {
+      const current = heatingA(index);
+      let ohm = 0;
+      for (const stretch of along) {
+        const { ohm20, ohmPerK, airC } = stretch;
+        ohm += ohm20 + ohmPerK * ((warmedC(current, stretch, airC) ?? RUNAWAY_C) - BASE_C);
+      }
+      ohms[index] = ohm;
+    }
+    return ohms;
+  };
 }
 
 /** Whether some stretch is hotter than the cable's class, or settles at no temperature. */

@@ -1,6 +1,6 @@
 import type { Model } from './model.ts';
 import type { StatePoint } from './operate.ts';
-import { perModel } from './perModel.ts';
+import { farEnd } from './sides.ts';
 
 export interface WayDrop {
   /** Cables along the way, feed then return, as indices of the circuit's cables. */
@@ -11,32 +11,49 @@ export interface WayDrop {
   readonly backV: number;
   /** From the posts to the amplifier's terminals with everything on the way, V. */
   readonly wholeV: number;
+  readonly point: StatePoint;
 }
 
 /** Drop along one cable in a state, V. */
 export const cableDropV = ({ amps, cableOhm }: StatePoint, cable: number): number =>
   Math.abs(amps[cable] ?? 0) * (cableOhm[cable] ?? 0);
 
-interface Best {
-  readonly volts: number;
-  readonly cables: readonly number[];
+/** By node of one side, from its posts on: what the cables lose along the way that loses most, and the last edge of it. */
+interface Losses {
+  readonly volts: Float64Array;
+  readonly by: Int32Array;
+}
+
+const noLosses = (nodes: number): Losses => ({
+  volts: new Float64Array(nodes),
+  by: new Int32Array(nodes).fill(-1),
+});
+
+/** Losses along the one way there is to each node. */
+function lossesAlong({ circuit, sides, ways }: Model, point: StatePoint): Losses {
+  const { volts, by } = noLosses(sides.at.length);
+  for (const { edge, from, to } of ways.steps) {
+    volts[to] = (volts[from] ?? 0) + (edge < circuit.cables.length ? cableDropV(point, edge) : 0);
+    by[to] = edge;
+  }
+  return { volts, by };
 }
 
 /** Currents below this share of the greatest are rounding. */
 const NO_SHARE = 1e-9;
 
 /**
- * By node, the way of the current to it whose cables lose most, from where the current starts. Nodes are taken once all
- * that flows into them is known (Kahn's order), so a long net needs no deep recursion. `downstream` -1 follows the
- * current backwards: from where it ends.
+ * Losses along the way of the current to each node whose cables lose most, from where the current starts. Nodes are
+ * taken once all that flows into them is known (Kahn's order), so a long net needs no deep recursion. `downstream` -1
+ * follows the current backwards: from where it ends.
  */
-function greatestWays(
+function lossesOfGreatest(
   { sides, circuit }: Model,
   point: StatePoint,
   on: readonly boolean[],
   downstream: 1 | -1,
-): Best[] {
-  const least = NO_SHARE * Math.max(...point.amps.map(Math.abs), 0);
+): Losses {
+  const least = NO_SHARE * point.amps.reduce((most, amps) => Math.max(most, Math.abs(amps)), 0);
   const out = sides.at.map((): { to: number; edge: number }[] => []);
   const pending = sides.at.map(() => 0);
   for (const [edge, { a, b }] of sides.edges.entries()) {
@@ -46,32 +63,50 @@ function greatestWays(
     out[from]?.push({ to, edge });
     pending[to] = (pending[to] ?? 0) + 1;
   }
-  const best = sides.at.map((): Best => ({ volts: 0, cables: [] }));
+  const { volts, by } = noLosses(sides.at.length);
   const queue = sides.at.flatMap((_, node) => (pending[node] === 0 ? [node] : []));
   for (const node of queue) {
-    const before = best[node] ?? { volts: 0, cables: [] };
     for (const { to, edge } of out[node] ?? []) {
-      const isCable = edge < circuit.cables.length;
-      const volts = before.volts + (isCable ? cableDropV(point, edge) : 0);
-      const held = best[to];
-      if (held === undefined || volts > held.volts || held.cables.length === 0) {
-        best[to] = { volts, cables: isCable ? [...before.cables, edge] : before.cables };
+      const lost = (volts[node] ?? 0) + (edge < circuit.cables.length ? cableDropV(point, edge) : 0);
+      if (by[to] === -1 || lost > (volts[to] ?? 0)) {
+        volts[to] = lost;
+        by[to] = edge;
       }
       pending[to] = (pending[to] ?? 1) - 1;
       if (pending[to] === 0) queue.push(to);
     }
   }
-  return best;
+  return { volts, by };
 }
 
-/** By load: the cables of its way in a radial net, feed and return. */
-const radialWays = perModel(({ circuit, sides, ways }) =>
-  circuit.loads.map((_, load) => {
-    const cables = (ways.edgesOf[load] ?? []).filter((edge) => edge < circuit.cables.length);
-    const isLive = (cable: number): boolean => sides.live[circuit.cables[cable]?.a ?? -1] === true;
-    return { feed: cables.filter(isLive), back: cables.filter((cable) => !isLive(cable)) };
-  }),
-);
+const known = new WeakMap<StatePoint, { readonly feed: Losses; readonly back: Losses }>();
+
+/** Losses of both sides in a state, worked out once for each. */
+function lossesOf(model: Model, point: StatePoint): { readonly feed: Losses; readonly back: Losses } {
+  const before = known.get(point);
+  if (before !== undefined) return before;
+  const { sides } = model;
+  const along = point.nodeVolts === null ? lossesAlong(model, point) : null;
+  const losses = {
+    feed: along ?? lossesOfGreatest(model, point, sides.live, 1),
+    back: along ?? lossesOfGreatest(model, point, sides.back, -1),
+  };
+  known.set(point, losses);
+  return losses;
+}
+
+/** The cables of a way, from the post on. */
+function cablesTo({ sides, circuit }: Model, { by }: Losses, end: number): number[] {
+  const cables: number[] = [];
+  let node = end;
+  for (let edge = by[node] ?? -1; edge !== -1; edge = by[node] ?? -1) {
+    const found = sides.edges[edge];
+    if (found === undefined) break;
+    if (edge < circuit.cables.length) cables.push(edge);
+    node = farEnd(found, node);
+  }
+  return cables.reverse();
+}
 
 /**
  * Drop from the battery posts to an amplifier in one state. Over cables only: along the one way its current takes; in
@@ -79,21 +114,18 @@ const radialWays = perModel(({ circuit, sides, ways }) =>
  * through 1 mohm there and 0.5 mohm back: 0.15 V.
  */
 export function wayDrop(model: Model, point: StatePoint, load: number): WayDrop {
-  const { circuit, sides } = model;
-  const wholeV = point.volts - (point.loadVolts[load] ?? 0);
-  if (point.nodeVolts === null) {
-    const { feed = [], back = [] } = radialWays(model)[load] ?? {};
-    const sum = (of: readonly number[]): number => of.reduce((volts, cable) => volts + cableDropV(point, cable), 0);
-    return { feed, back, feedV: sum(feed), backV: sum(back), wholeV };
-  }
-  const { plus = 0, minus = 0 } = circuit.loads[load] ?? {};
-  const feed = greatestWays(model, point, sides.live, 1)[plus];
-  const back = greatestWays(model, point, sides.back, -1)[minus];
+  const { plus = 0, minus = 0 } = model.circuit.loads[load] ?? {};
+  const { feed, back } = lossesOf(model, point);
   return {
-    feed: feed?.cables ?? [],
-    back: back?.cables.toReversed() ?? [],
-    feedV: feed?.volts ?? 0,
-    backV: back?.volts ?? 0,
-    wholeV,
+    get feed() {
+      return cablesTo(model, feed, plus);
+    },
+    get back() {
+      return cablesTo(model, back, minus).reverse();
+    },
+    feedV: feed.volts[plus] ?? 0,
+    backV: back.volts[minus] ?? 0,
+    wholeV: point.volts - (point.loadVolts[load] ?? 0),
+    point,
   };
 }

@@ -1,35 +1,39 @@
+import { type Region, regionAt } from './feeding.ts';
 import type { Model } from './model.ts';
-import { farEnd, reach } from './sides.ts';
+import { reach } from './sides.ts';
 
-/** The nodes that cables join a cable to, and the links at their edge. */
-function regionOf({ sides, circuit }: Model, cable: number): { nodes: number[]; links: number[] } {
-  const { a = 0, b = 0 } = circuit.cables[cable] ?? {};
-  const inside = reach([a, b], sides, ({ kind }) => kind === 'cable');
-  return {
-    nodes: inside.flatMap((is, node) => (is ? [node] : [])),
-    links: sides.edges.flatMap((edge) =>
-      edge.kind === 'link' && (inside[edge.a] === true || inside[edge.b] === true) ? [edge.index] : [],
-    ),
-  };
+/** In a ring, or with several sources: the cables of a region without any one of which a cable there is cut off from a link. */
+function cutsByReach({ sides, circuit }: Model, { nodes, cables }: Region, cable: number, link: number): number[] {
+  const inside = new Set(nodes);
+  const ends = circuit.cables[cable];
+  const { a = -1, b = -1 } = circuit.links[link] ?? {};
+  const entries = [a, b].filter((node) => inside.has(node));
+  return cables.filter((out) => {
+    if (out === cable || ends === undefined) return false;
+    const fed = reach(
+      entries,
+      sides,
+      ({ kind, index }) => kind === 'contact' || (kind === 'cable' && index !== cable && index !== out),
+    );
+    return fed[ends.a] !== true && fed[ends.b] !== true;
+  });
 }
 
-/** Whether current can come in through a link, seen from the nodes on this side of it. */
-function feeds({ sides, circuit }: Model, link: number, inside: readonly number[]): boolean {
-  const edge = sides.edges.find(({ kind, index }) => kind === 'link' && index === link);
-  if (edge === undefined) return false;
-  const near = inside.includes(edge.a) ? edge.a : edge.b;
-  const beyond = reach(
-    [farEnd(edge, near)],
-    sides,
-    ({ kind, index }) => kind !== 'bond' && !(kind === 'link' && index === link),
-  );
-  return circuit.sources.some(({ plus }) => beyond[plus] === true);
-}
-
-/** The links that let current into a live cable's part of the circuit: those that close it off from every source. */
-function feedingLinks(model: Model, cable: number): { feeding: number[]; nodes: number[]; links: number[] } {
-  const { nodes, links } = regionOf(model, cable);
-  return { feeding: links.filter((link) => feeds(model, link, nodes)), nodes, links };
+/** In a tree: the cables from a cable back to the link that feeds its region. */
+function cutsAlong({ circuit, ways }: Model, cable: number): number[] {
+  const { a = -1, b = -1 } = circuit.cables[cable] ?? {};
+  const mine = [ways.stepTo(a), ways.stepTo(b)].find((step) => step?.edge === cable);
+  const firstLink = circuit.cables.length;
+  const isLink = (edge: number): boolean => edge >= firstLink && edge < firstLink + circuit.links.length;
+  const passed: number[] = [];
+  for (
+    let step = ways.stepTo(mine?.from ?? -1);
+    step !== undefined && !isLink(step.edge);
+    step = ways.stepTo(step.from)
+  ) {
+    if (step.edge < firstLink) passed.push(step.edge);
+  }
+  return passed.sort((one, other) => one - other);
 }
 
 /**
@@ -37,21 +41,30 @@ function feedingLinks(model: Model, cable: number): { feeding: number[]; nodes: 
  * series. No lists for a return or ahead of the first device.
  */
 export function upstreamOf(model: Model, cable: number): number[][] {
-  const { sides, circuit } = model;
+  const { circuit, ways } = model;
   const ends = circuit.cables[cable];
-  if (ends === undefined || sides.live[ends.a] !== true) return [];
-  const { feeding, nodes } = feedingLinks(model, cable);
-  const inside = [...circuit.cables.keys()].filter(
-    (other) => other !== cable && nodes.includes(circuit.cables[other]?.a ?? -1),
-  );
-  return feeding.map((link) => {
-    const { a = -1, b = -1 } = circuit.links[link] ?? {};
-    const entries = [a, b].filter((node) => nodes.includes(node));
-    return inside.filter((out) => {
-      const fed = reach(entries, sides, ({ kind, index }) => kind === 'cable' && index !== cable && index !== out);
-      return fed[ends.a] !== true && fed[ends.b] !== true;
-    });
-  });
+  const region = ends === undefined ? undefined : regionAt(model, ends.a);
+  if (region === undefined || ends === undefined) return [];
+  const isTree = ways.radial && circuit.sources.length === 1 && ends.a !== ends.b;
+  return region.feeding.map((link) => (isTree ? cutsAlong(model, cable) : cutsByReach(model, region, cable, link)));
+}
+
+/** On one side, from a node back to the post: the links that carry the loads and no more than they must. */
+function linksAround(
+  { circuit, ways }: Model,
+  start: number,
+  loads: readonly number[],
+): { links: number[]; count: number } {
+  const links: number[] = [];
+  let count = Infinity;
+  for (let step = ways.stepTo(start); step !== undefined; step = ways.stepTo(step.from)) {
+    const link = step.edge - circuit.cables.length;
+    if (circuit.links[link] === undefined || !loads.every((load) => ways.carries(step?.edge ?? -1, load))) continue;
+    if (ways.countOf(step.edge) > count) break;
+    count = ways.countOf(step.edge);
+    links.push(link);
+  }
+  return { links, count };
 }
 
 /**
@@ -60,19 +73,21 @@ export function upstreamOf(model: Model, cable: number): number[][] {
  * than its amplifiers' current. Null when there is none.
  */
 export function fuseOf(model: Model, cable: number, ratings: readonly (number | null)[]): number | null {
-  const { sides, circuit, ways } = model;
+  const { circuit, ways } = model;
   const ends = circuit.cables[cable];
   if (ends === undefined) return null;
   const greatest = (links: readonly number[]): number | null =>
-    [...links].sort((one, other) => (ratings[other] ?? 0) - (ratings[one] ?? 0) || one - other)[0] ?? null;
-  if (sides.live[ends.a] === true) {
-    const { feeding, links } = feedingLinks(model, cable);
-    return greatest(feeding.length > 0 ? feeding : links);
-  }
-  const loads = ways.behind[cable] ?? [];
-  const around = circuit.links
-    .map((_, link) => ({ link, behind: ways.behind[circuit.cables.length + link] ?? [] }))
-    .filter(({ behind }) => loads.length > 0 && loads.every((load) => behind.includes(load)));
-  const fewest = Math.min(...around.map(({ behind }) => behind.length));
-  return greatest(around.filter(({ behind }) => behind.length === fewest).map(({ link }) => link));
+    links.reduce<number | null>((best, link) => {
+      if (best === null) return link;
+      const more = (ratings[link] ?? 0) - (ratings[best] ?? 0);
+      return more > 0 || (more === 0 && link < best) ? link : best;
+    }, null);
+  const region = regionAt(model, ends.a);
+  if (region !== undefined) return greatest(region.feeding.length > 0 ? region.feeding : region.links);
+  const loads = ways.behindOf(cable) ?? [];
+  const { plus, minus } = circuit.loads[loads[0] ?? -1] ?? {};
+  if (plus === undefined || minus === undefined) return null;
+  const sides = [linksAround(model, plus, loads), linksAround(model, minus, loads)];
+  const fewest = Math.min(...sides.map(({ count }) => count));
+  return greatest(sides.flatMap(({ links, count }) => (count === fewest ? links : [])));
 }

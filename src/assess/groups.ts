@@ -5,6 +5,7 @@ import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
 interface SharedPassThrough {
+  readonly node: number;
   readonly fitting: Fitting;
   readonly cables: readonly number[];
 }
@@ -15,7 +16,7 @@ export const sharedPassThroughs = perModel(({ plan, circuit }: Model): readonly 
     const fitting = place === null ? undefined : fittingById(plan, place.fittingId);
     if (fitting?.kind !== 'passThrough') return [];
     const ends = circuit.cables.flatMap(({ a, b }, cable) => [a, b].filter((end) => end === node).map(() => cable));
-    return ends.length > 2 ? [{ fitting, cables: [...new Set(ends)] }] : [];
+    return ends.length > 2 ? [{ node, fitting, cables: [...new Set(ends)] }] : [];
   }),
 );
 

@@ -1,59 +1,54 @@
 /** The largest current that the fuses let into each cable, by greatest flow with the ratings as capacities. */
-import { type FlowEdge, maxFlow } from '../calc/network/flow.ts';
+import { type FlowEdge, FlowNet } from '../calc/network/flow.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 import { linkEdge } from './ratings.ts';
 import { partsOf, reach } from './sides.ts';
+import { treeLimits } from './treeLimits.ts';
 
-/** The circuit as a flow net, with one node more that all current leaves by, and one that charging currents come from. */
+/** The circuit as a flow net, both directions of every conductor one after the other, then the loads. */
 interface Net {
-  readonly nodes: number;
+  readonly net: FlowNet;
+  readonly edges: readonly FlowEdge[];
   readonly plus: readonly number[];
-  readonly leave: number;
-  readonly charging: number;
-  /** By edge of the circuit, both its directions. */
-  readonly conductors: readonly (readonly [FlowEdge, FlowEdge])[];
-  /** Amplifiers let any current pass from supply to ground, as a failed one does. */
-  readonly loads: readonly FlowEdge[];
   /** One live node of each set that cables join: a short anywhere in it is fed alike. */
   readonly shortAt: readonly number[];
 }
 
-function shortNodes({ circuit, sides }: Model): number[] {
-  const partAt = partsOf(sides, ({ kind }) => kind === 'cable');
+const shortNodes = perModel(({ circuit, sides }): number[] => {
+  const partAt = partsOf(sides, ({ kind }) => kind === 'cable' || kind === 'contact');
   return [...new Set(partAt.filter((_, node) => sides.live[node] === true && node !== circuit.body))];
-}
+});
 
 function netOf(model: Model, linkCapacityA: readonly number[], firstLink: number): Net {
   const { circuit, sides } = model;
+  const edges = sides.edges.flatMap(({ a, b }, edge): FlowEdge[] => {
+    const capacity = linkCapacityA[edge - firstLink] ?? Infinity;
+    return [
+      { from: a, to: b, capacity },
+      { from: b, to: a, capacity },
+    ];
+  });
+  // an amplifier lets any current pass from supply to ground, as a failed one does
+  for (const { plus, minus } of circuit.loads) edges.push({ from: plus, to: minus, capacity: Infinity });
   return {
-    shortAt: shortNodes(model),
-    nodes: circuit.nodes + 2,
+    net: new FlowNet(circuit.nodes, edges),
+    edges,
     plus: circuit.sources.map(({ plus }) => plus),
-    leave: circuit.nodes,
-    charging: circuit.nodes + 1,
-    conductors: sides.edges.map(({ a, b }, edge) => {
-      const capacity = linkCapacityA[edge - firstLink] ?? Infinity;
-      return [
-        { from: a, to: b, capacity },
-        { from: b, to: a, capacity },
-      ];
-    }),
-    loads: circuit.loads.map(({ plus, minus }) => ({ from: plus, to: minus, capacity: Infinity })),
+    shortAt: shortNodes(model),
   };
 }
 
+/** The two directions of an edge of the circuit. */
+const bothWays = (edge: number): number[] => (edge < 0 ? [] : [2 * edge, 2 * edge + 1]);
+
 /** Greatest flow with one edge of the circuit taken out. */
-function flow(
-  { nodes, conductors, loads }: Net,
+const flow = (
+  { net }: Pick<Net, 'net'>,
   without: number,
   sources: readonly number[],
   sinks: readonly number[],
-  more: readonly FlowEdge[] = [],
-): number {
-  const edges = [...conductors.flatMap((pair, index) => (index === without ? [] : pair)), ...loads, ...more];
-  return maxFlow({ nodes, edges, sources, sinks });
-}
+): number => net.flow(sources, sinks, bothWays(without));
 
 /** Out of some nodes into one short to the body behind a fuse, wherever that takes most, A; 0 where no fuse lies before any. */
 function greatestFusedShortA(net: Net, without: number, from: readonly number[]): number {
@@ -70,7 +65,22 @@ interface BatteryLimit {
   readonly takesA: number;
 }
 
-function batteryLimits({ circuit }: Model, net: Net): BatteryLimit[] {
+/** The net with one node more that all current leaves by, as far as the batteries give it, and one that charging currents come from. */
+interface ReturnNet extends Pick<Net, 'net'> {
+  readonly leave: number;
+  readonly charging: number;
+}
+
+function returnNetOf({ circuit }: Model, net: Net): ReturnNet {
+  const [leave, charging] = [circuit.nodes, circuit.nodes + 1];
+  const posts = batteryLimits(circuit, net).flatMap(({ minus, givesA, takesA }): FlowEdge[] => [
+    { from: minus, to: leave, capacity: givesA },
+    { from: charging, to: minus, capacity: takesA },
+  ]);
+  return { net: new FlowNet(circuit.nodes + 2, [...net.edges, ...posts]), leave, charging };
+}
+
+function batteryLimits(circuit: Model['circuit'], net: Net): BatteryLimit[] {
   const minuses = circuit.sources.map(({ minus }) => minus);
   return circuit.sources.map(({ plus, minus }) => {
     const others = net.plus.filter((other) => other !== plus);
@@ -106,17 +116,15 @@ function returnCurrents(
   net: Net,
   cable: number,
   ends: readonly [number, number],
-  batteries: () => readonly BatteryLimit[],
+  returned: () => ReturnNet,
 ): Currents {
   const overloads: number[] = [];
   const minuses = circuit.sources.map(({ minus }) => minus);
   for (const [from, to] of [ends, [ends[1], ends[0]] as const]) {
     if (flow(net, cable, [to], minuses) === 0) continue;
-    const posts = batteries();
-    const back = posts.map(({ minus, givesA }) => ({ from: minus, to: net.leave, capacity: givesA }));
-    const outA = flow(net, cable, [to], [net.leave], back);
-    const charging = posts.map(({ minus, takesA }) => ({ from: net.charging, to: minus, capacity: takesA }));
-    overloads.push(Math.min(outA, flow(net, cable, [...net.plus, net.charging], [from], charging)));
+    const posts = returned();
+    const outA = flow(posts, cable, [to], [posts.leave]);
+    overloads.push(Math.min(outA, flow(posts, cable, [...net.plus, posts.charging], [from])));
     const fromBody = reach([circuit.body], sides, ({ kind, index }) => !(kind === 'cable' && index === cable))[from];
     if (fromBody) overloads.push(outA);
   }
@@ -129,18 +137,19 @@ function greatestLimited({ shorts, overloads }: Currents): number {
   return greatestA === 0 && shorts.includes(Infinity) ? Infinity : greatestA;
 }
 
-function workOut(model: Model, linkCapacityA: readonly number[]): number[] {
+/** `limitsOf` of any circuit, by greatest flows. */
+export function limitsByFlow(model: Model, linkCapacityA: readonly number[]): number[] {
   const { circuit, sides } = model;
   const net = netOf(model, linkCapacityA, linkEdge(model, 0));
-  let known: readonly BatteryLimit[] | null = null;
-  const batteries = (): readonly BatteryLimit[] => {
-    known ??= batteryLimits(model, net);
+  let known: ReturnNet | null = null;
+  const returned = (): ReturnNet => {
+    known ??= returnNetOf(model, net);
     return known;
   };
   return circuit.cables.map(({ a, b }, cable) => {
     const isLive = sides.live[a] === true && sides.live[b] === true;
     return greatestLimited(
-      isLive ? liveCurrents(model, net, cable, [a, b]) : returnCurrents(model, net, cable, [a, b], batteries),
+      isLive ? liveCurrents(model, net, cable, [a, b]) : returnCurrents(model, net, cable, [a, b], returned),
     );
   });
 }
@@ -164,7 +173,7 @@ export function limitsOf(model: Model, linkCapacityA: readonly number[]): readon
   const key = linkCapacityA.join();
   const before = table.get(key);
   if (before !== undefined) return before;
-  const limits = workOut(model, linkCapacityA);
+  const limits = treeLimits(model, linkCapacityA) ?? limitsByFlow(model, linkCapacityA);
   table.set(key, limits);
   return limits;
 }

@@ -36,12 +36,16 @@ export const insulationOf = (cable: Cable): InsulationC =>
   isUnmarked(cable) ? UNMARKED_C : cable.conductor.insulationC.value;
 
 /** A cable at a size, for the calc room. */
-export const cableOf = (cable: Cable, gauge: GaugeId): CableKind & { loom: boolean; carpet: boolean } => ({
+export const cableOf = (
+  cable: Cable,
+  gauge: GaugeId,
+): CableKind & { loom: boolean; carpet: boolean; bundled: number } => ({
   gauge,
   material: cable.conductor.material.value,
   insulationC: insulationOf(cable),
   loom: cable.run.inLoom,
   carpet: cable.run.underCarpet,
+  bundled: cable.run.bundled,
 });
 
 export const isFed = ({ circuit, sides }: Pick<Model, 'circuit' | 'sides'>, load: number): boolean =>
@@ -64,7 +68,9 @@ export function buildModel(plan: Plan): Model {
   const connected = circuit.loads.map(
     (_, load) => isFed({ circuit, sides }, load) && isGrounded({ circuit, sides }, load),
   );
-  const demands = circuit.loads.map(({ fitting }, load) => (connected[load] === true ? demandOf(fitting) : null));
+  const demands = circuit.loads.map(({ fitting }, load) =>
+    connected[load] === true ? demandOf(fitting, plan.settings.systemV) : null,
+  );
   const posts = {
     plus: circuit.sources.map(({ plus }) => plus),
     minus: circuit.sources.map(({ minus }) => minus),

@@ -3,12 +3,13 @@ import type { GaugeId } from '../calc/conductor/gauge.ts';
 import { neededRating } from '../calc/fuse/rating.ts';
 import { solveNetwork } from '../calc/network/solve.ts';
 import type { NetworkLoad, Resistor } from '../calc/network/types.ts';
-import { conductorOhm, settledC } from './conductor.ts';
+import { pointAlongWays } from './alongWays.ts';
+import { conductorOhms, settledC } from './conductor.ts';
 import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
 import { fixedOhms } from './ohms.ts';
 import { linkEdge, pickRating } from './ratings.ts';
-import { aloneStates, heatingShare, type Source, statesOf } from './states.ts';
+import { aloneStates, heatingShareAt, heatingShares, type Source, statesOf } from './states.ts';
 import { ambientC } from './surroundings.ts';
 
 export interface StatePoint extends Source {
@@ -74,34 +75,9 @@ interface Sweep {
   readonly nodeVolts: readonly number[] | null;
 }
 
-/** One sweep along the ways: volts from the currents so far, currents from those volts. Null when a load is left without voltage. */
-function sweepRadial(
-  { ways, demands, sides }: Model,
-  volts: number,
-  ohms: readonly number[],
-  before: Sweep,
-): Sweep | null {
-  const amps = sides.edges.map(() => 0);
-  const loadVolts: number[] = [];
-  const loadAmps: number[] = [];
-  for (const [load, demand] of demands.entries()) {
-    const way = ways.edgesOf[load] ?? [];
-    let left = volts;
-    for (const edge of way) left -= (ohms[edge] ?? 0) * (before.amps[edge] ?? 0);
-    // below half the voltage more current brings less power: no operating point is that low
-    if (demand !== null && left <= volts / 2) return null;
-    loadVolts.push(demand === null ? 0 : left);
-    loadAmps.push(demand === null ? 0 : drawnA(demand, left));
-  }
-  for (const [load, current] of loadAmps.entries()) {
-    for (const edge of ways.edgesOf[load] ?? []) amps[edge] = (amps[edge] ?? 0) + current;
-  }
-  return { amps, loadAmps, loadVolts, nodeVolts: null };
-}
-
 function sweepNetwork(
   { circuit, sides, demands }: Model,
-  { volts, alone }: Source,
+  { volts, alone, relaysOpen }: Source,
   ohms: readonly number[],
   before: Sweep,
 ): Sweep | { largestShare: number } {
@@ -117,7 +93,11 @@ function sweepNetwork(
   });
   const result = solveNetwork({
     nodes: circuit.nodes,
-    resistors: sides.edges.map(({ a, b }, index): Resistor => ({ a, b, ohm: ohms[index] ?? 0 })),
+    resistors: sides.edges.map(({ kind, index, a, b }, edge): Resistor => {
+      // an open one stays as a piece of no length
+      const isOpen = relaysOpen === true && kind === 'contact' && circuit.contacts[index]?.kind === 'relay';
+      return { a, b: isOpen ? a : b, ohm: isOpen ? 1 : (ohms[edge] ?? 0) };
+    }),
     sources: circuit.sources
       .filter((_, source) => alone === undefined || alone === source)
       .map(({ plus, minus }) => ({ plus, minus, volts, ohm: 0 })),
@@ -129,7 +109,9 @@ function sweepNetwork(
   for (const [index, { load }] of on.entries()) {
     const { plus, minus } = circuit.loads[load] ?? { plus: 0, minus: 0 };
     loadAmps[load] = result.loadAmps[index] ?? 0;
-    loadVolts[load] = (result.nodeVolts[plus] ?? 0) - (result.nodeVolts[minus] ?? 0);
+    // what an open relay leaves without a source draws nothing, and so loses nothing
+    const isParted = relaysOpen === true && result.unfed.includes(index);
+    loadVolts[load] = isParted ? volts : (result.nodeVolts[plus] ?? 0) - (result.nodeVolts[minus] ?? 0);
   }
   return { amps: result.resistorAmps, loadAmps, loadVolts, nodeVolts: result.nodeVolts };
 }
@@ -140,53 +122,80 @@ const differs = (one: readonly number[], other: readonly number[]): boolean =>
 const agree = (one: Sweep, other: Sweep): boolean =>
   !differs(one.amps, other.amps) && !differs(one.loadAmps, other.loadAmps);
 
-/** Currents with the resistances held: along the ways while that settles, else by the network. */
-function settle(model: Model, source: Source, ohms: readonly number[], start: Sweep): Sweep | { largestShare: number } {
-  let sweep: Sweep | null = model.ways.radial ? start : null;
-  for (let count = 0; sweep !== null && count < MOST_SWEEPS; count += 1) {
-    const next: Sweep | null = sweepRadial(model, source.volts, ohms, sweep);
-    if (next !== null && agree(next, sweep)) return next;
-    sweep = next;
+/** Of the constant currents, the least share that flows: less than all of one means that the voltage does not suffice for it. */
+const shareOfConstant = ({ demands }: Model, { loadAmps, relaysOpen }: StatePoint): number =>
+  Math.min(
+    1,
+    ...demands.map((demand, load) => {
+      const amps = loadAmps[load] ?? 0;
+      const isParted = relaysOpen === true && amps === 0;
+      return demand?.law === 'constant' && !isParted ? amps / demand.amps : 1;
+    }),
+  );
+
+/**
+ * Where the sweeps tend to, were each change that share of the one before (Aitken): spares a third of them. The share
+ * is that of all changes together.
+ */
+function ahead(now: readonly number[], before: readonly number[], change: readonly number[] | null): readonly number[] {
+  if (change === null) return now;
+  let [both, square] = [0, 0];
+  for (const [edge, amps] of now.entries()) {
+    const old = change[edge] ?? 0;
+    both += (amps - (before[edge] ?? 0)) * old;
+    square += old * old;
   }
-  return sweepNetwork(model, source, ohms, start);
+  const share = square === 0 ? 0 : both / square;
+  if (Math.abs(share) >= 0.5) return now;
+  return now.map((amps, edge) => amps + ((amps - (before[edge] ?? 0)) * share) / (1 - share));
 }
 
-/** Of the constant currents, the least share that flows: less than all of one means that the voltage does not suffice for it. */
-const shareOfConstant = ({ demands }: Model, { loadAmps }: Sweep): number =>
-  Math.min(1, ...demands.map((demand, load) => (demand?.law === 'constant' ? (loadAmps[load] ?? 0) / demand.amps : 1)));
-
-/** Currents and temperatures in turn until they agree. */
-function solveState(
+/** Currents by the network solver and temperatures in turn until they agree. */
+function solveMeshed(
   model: Model,
-  sizes: readonly GaugeId[],
-  ratings: readonly (number | null)[],
+  sizeOf: (cable: number) => GaugeId,
+  fixed: readonly number[],
   source: Source,
   start: Sweep,
 ): StatePoint | CannotCarry {
-  const { state, volts } = source;
-  const { cables } = model.circuit;
-  const fixed = fixedOhms(model, ratings);
-  const share = heatingShare(model);
+  const { state } = source;
+  const shares = heatingShares(model);
+  const ohmsAt = conductorOhms(model, sizeOf);
   let sweep = start;
+  let change: readonly number[] | null = null;
   for (let count = 0; ; count += 1) {
-    const stretchC = cables.map((_, index) =>
-      settledC(model, index, sizes[index] ?? ANY_SIZE, Math.abs(sweep.amps[index] ?? 0) * share),
-    );
-    const cableOhm = cables.map((_, index) =>
-      conductorOhm(model, index, sizes[index] ?? ANY_SIZE, stretchC[index] ?? []),
-    );
+    const { amps } = sweep;
+    const heatingA = (cable: number): number => Math.abs(amps[cable] ?? 0) * (shares[cable] ?? 1);
+    const cableOhm = ohmsAt(heatingA);
     const ohms = fixed.map((ohm, edge) => ohm + (cableOhm[edge] ?? 0));
-    const next = settle(model, source, ohms, sweep);
+    const next = sweepNetwork(model, source, ohms, sweep);
     if ('largestShare' in next) return { ok: false, state, largestShare: next.largestShare };
-    const settled = agree(next, sweep);
-    sweep = next;
-    if (!settled && count < MOST_SWEEPS) continue;
+    if (agree(next, sweep)) {
+      const stretchC = model.circuit.cables.map((_, cable) => settledC(model, cable, sizeOf(cable), heatingA(cable)));
+      return { ...source, ...next, stretchC, cableOhm: Array.from(cableOhm) };
+    }
     // what never agreed with itself is no operating point
-    if (!settled) return { ok: false, state, largestShare: 0 };
-    const largestShare = source.alone === undefined ? shareOfConstant(model, sweep) : 1;
-    if (largestShare < 1 - SHORT_SHARE) return { ok: false, state, largestShare };
-    return { state, volts, ...sweep, stretchC, cableOhm };
+    if (count >= MOST_SWEEPS) return { ok: false, state, largestShare: 0 };
+    const stepped = next.amps.map((now, edge) => now - (amps[edge] ?? 0));
+    sweep = { ...next, amps: ahead(next.amps, amps, change) };
+    change = stepped;
   }
+}
+
+/** Currents, voltages and temperatures that agree: along the ways while that settles, else by the network. */
+function solveState(
+  model: Model,
+  sizes: readonly GaugeId[],
+  fixed: readonly number[],
+  source: Source,
+  start: Sweep,
+): StatePoint | CannotCarry {
+  const sizeOf = (cable: number): GaugeId => sizes[cable] ?? ANY_SIZE;
+  const along = model.ways.radial ? pointAlongWays(model, sizeOf, fixed, source, start.amps) : null;
+  const point = along ?? solveMeshed(model, sizeOf, fixed, source, start);
+  if ('ok' in point) return point;
+  const largestShare = source.alone === undefined ? shareOfConstant(model, point) : 1;
+  return largestShare < 1 - SHORT_SHARE ? { ok: false, state: source.state, largestShare } : point;
 }
 
 /** Nothing flows yet, or what flows at least. */
@@ -208,6 +217,21 @@ function raised(model: Model, link: number, before: number | null, needA: number
   return picked <= before ? before : pickRating(model, link, before * (1 + STEP_SHARE));
 }
 
+/** By edge, the sum over the loads whose whole current passes it. */
+export function summedBehind({ circuit, sides, ways }: Model, byLoad: readonly number[]): number[] {
+  const atNode = new Float64Array(sides.at.length);
+  for (const [load, { plus, minus }] of circuit.loads.entries()) {
+    atNode[plus] = (atNode[plus] ?? 0) + (byLoad[load] ?? 0);
+    atNode[minus] = (atNode[minus] ?? 0) + (byLoad[load] ?? 0);
+  }
+  const sums = sides.edges.map(() => 0);
+  for (const { edge, from, to } of ways.steps.toReversed()) {
+    if (ways.countOf(edge) > 0) sums[edge] = atNode[to] ?? 0;
+    atNode[from] = (atNode[from] ?? 0) + (atNode[to] ?? 0);
+  }
+  return sums;
+}
+
 /** By edge, a current that no operating point of a radial net falls short of: no load has more than the posts' voltage or less than half of it, A. */
 function surelyA(model: Model, sources: readonly Source[]): number[] {
   const volts = Math.min(...sources.map((source) => source.volts));
@@ -215,7 +239,7 @@ function surelyA(model: Model, sources: readonly Source[]): number[] {
     if (demand === null) return 0;
     return drawnA(demand, demand.law === 'proportional' ? volts / 2 : volts);
   });
-  return model.ways.behind.map((loads) => (loads ?? []).reduce((sum, load) => sum + (drawn[load] ?? 0), 0));
+  return summedBehind(model, drawn);
 }
 
 const greatestA = ({ sides }: Model, points: readonly StatePoint[]): number[] =>
@@ -223,12 +247,19 @@ const greatestA = ({ sides }: Model, points: readonly StatePoint[]): number[] =>
 
 /** By link: the least rating by the full current through each edge, A. */
 function needsAt(model: Model, fullA: readonly number[]): number[] {
-  const share = heatingShare(model);
   return model.circuit.links.map(({ zone }, index) => {
-    const full = fullA[linkEdge(model, index)] ?? 0;
-    return neededRating({ fullA: full, heatingA: full * share, holderC: ambientC(model.settings, zone) });
+    const edge = linkEdge(model, index);
+    const full = fullA[edge] ?? 0;
+    return neededRating({
+      fullA: full,
+      heatingA: full * heatingShareAt(model, edge),
+      holderC: ambientC(model.settings, zone),
+    });
   });
 }
+
+const leastRatings = (model: Model, leastA: readonly number[]): (number | null)[] =>
+  needsAt(model, leastA).map((needA, link) => pickRating(model, link, needA));
 
 /**
  * The operating point of every state, with auto fuse ratings found along with it: they start from the least current
@@ -239,21 +270,22 @@ export function operate(
   sizes: readonly GaugeId[],
   { ratings: kept = null, states: sources = statesOf(model), leastA = null, near = [] }: OperateOptions = {},
 ): Operating | CannotCarry {
-  const { links } = model.circuit;
-  const atLeast = needsAt(model, leastA ?? surelyA(model, sources));
-  let ratings = kept ?? links.map((_, link) => pickRating(model, link, atLeast[link] ?? 0));
+  let ratings = kept ?? leastRatings(model, leastA ?? surelyA(model, sources));
+  let fixed = fixedOhms(model, ratings);
   let before = near;
   // worked once, with the first ratings: these are the smallest, lose most, and so let constant power draw most
   const alone = aloneStates(model, sources).flatMap((source) => {
-    const point = solveState(model, sizes, ratings, source, idle(model, source.volts, leastA));
+    const point = solveState(model, sizes, fixed, source, idle(model, source.volts, leastA));
     // what one battery cannot carry by itself is no case to size for
     return 'ok' in point ? [] : [point];
   });
   for (let round = 0; ; round += 1) {
     const states: StatePoint[] = [];
     for (const source of sources) {
-      const start = before.find(({ state }) => state === source.state) ?? idle(model, source.volts, leastA);
-      const point = solveState(model, sizes, ratings, source, start);
+      const start =
+        before.find(({ state, relaysOpen }) => state === source.state && relaysOpen === source.relaysOpen) ??
+        idle(model, source.volts, leastA);
+      const point = solveState(model, sizes, fixed, source, start);
       if ('ok' in point) return point;
       states.push(point);
     }
@@ -261,10 +293,12 @@ export function operate(
     const sharedA = greatestA(model, states);
     const fullA = greatestA(model, [...states, ...alone]);
     const needs = needsAt(model, fullA);
-    const found = kept ?? links.map((_, link) => raised(model, link, ratings[link] ?? null, needs[link] ?? 0, round));
+    const found =
+      kept ?? model.circuit.links.map((_, link) => raised(model, link, ratings[link] ?? null, needs[link] ?? 0, round));
     if (found.every((rating, index) => rating === ratings[index]) || round >= MOST_RATING_ROUNDS) {
       return { ok: true, states, ratings, needs, fullA, sharedA };
     }
     ratings = found;
+    fixed = fixedOhms(model, ratings);
   }
 }

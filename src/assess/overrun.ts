@@ -2,9 +2,10 @@ import { type GaugeId, gauge } from '../calc/conductor/gauge.ts';
 import { largestRating } from '../calc/fuse/rating.ts';
 import { cableAmpacityA } from './capacity.ts';
 import { exceeds } from './conductor.ts';
-import { type Facts, sizeOf } from './facts.ts';
+import { carriesNothing, type Facts, sizeOf } from './facts.ts';
 import { fuseOf, upstreamOf } from './fuseOf.ts';
 import { lengthAlong } from './length.ts';
+import { per } from './perModel.ts';
 import { heldRatings } from './ratings.ts';
 
 /** A cable into which the fuses let more than it carries. */
@@ -35,7 +36,7 @@ function tailOf({ model: { circuit } }: Facts, cable: number): Overrun['tail'] {
 }
 
 /** Every cable of a decided size whose fuses are too large for it. Nothing limits a current of Infinity: not theirs. */
-export function conductorOverruns(facts: Facts): Overrun[] {
+export const conductorOverruns = per((facts: Facts): readonly Overrun[] => {
   const { model, limits, ratings } = facts;
   const areaMm2 = (cable: number): number => {
     const size = sizeOf(facts, cable);
@@ -48,7 +49,7 @@ export function conductorOverruns(facts: Facts): Overrun[] {
     const limitA = limits[index] ?? 0;
     if (size === null || limitA === Infinity) return [];
     const ampacityA = cableAmpacityA(model, cable, size);
-    if (!exceeds(limitA, ampacityA)) return [];
+    if (carriesNothing(facts, index) || !exceeds(limitA, ampacityA)) return [];
     const link = fuseOf(model, index, ratings);
     const ways = upstreamOf(model, index);
     const fitted = model.circuit.links[link ?? -1];
@@ -66,4 +67,4 @@ export function conductorOverruns(facts: Facts): Overrun[] {
       },
     ];
   });
-}
+});

@@ -1,13 +1,29 @@
+import type { Circuit } from './circuit.ts';
 import type { Model } from './model.ts';
 
-/** A figure that hangs on the model alone, worked out once for each. A model never changes, so nothing can go stale. */
-export function perModel<T>(work: (model: Model) => T): (model: Model) => T {
-  const known = new WeakMap<Model, { readonly value: T }>();
-  return (model) => {
-    const before = known.get(model);
+/** A figure worked out once for each thing it hangs on, which never changes. */
+export function per<K extends object, T>(work: (key: K) => T): (key: K) => T {
+  const known = new WeakMap<K, { readonly value: T }>();
+  return (key) => {
+    const before = known.get(key);
     if (before !== undefined) return before.value;
-    const value = work(model);
-    known.set(model, { value });
+    const value = work(key);
+    known.set(key, { value });
     return value;
+  };
+}
+
+/** A figure that hangs on the model alone, worked out once for each. A model never changes, so nothing can go stale. */
+export const perModel = <T>(work: (model: Model) => T): ((model: Model) => T) => per(work);
+
+/** A figure that hangs on the circuit alone: models that differ in their settings share it. */
+export const perCircuit = <T>(work: (circuit: Circuit) => T): ((circuit: Circuit) => T) => per(work);
+
+/** A work done at the first call. */
+export function once<T>(work: () => T): () => T {
+  let known: { readonly value: T } | null = null;
+  return () => {
+    known ??= { value: work() };
+    return known.value;
   };
 }

@@ -1,43 +1,39 @@
 import { standardRatings } from '../calc/fuse/family.ts';
 import { largestRating, smallestRating } from '../calc/fuse/rating.ts';
-import type { LinkFamilyId } from '../calc/tables/links.ts';
-import type { Link } from '../plan/schema.ts';
 import { cableAmpacityA, fixedGauge } from './capacity.ts';
+import { heldFamilies, ownFamilies } from './families.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
-/** Families a link may be taken from. */
-export const heldFamilies = ({ settings }: Pick<Model, 'settings'>, link: Link): readonly LinkFamilyId[] =>
-  link.family === 'auto' ? settings.linkFamilies : [link.family];
-
-const heldByLink = perModel((model) =>
-  model.circuit.links.map(({ link }) => standardRatings(heldFamilies(model, link))),
-);
+const heldByLink = perModel((model) => {
+  const own = ownFamilies(model);
+  const known = new Map<string, readonly number[]>();
+  return model.circuit.links.map((link) => {
+    const families = heldFamilies(model, link);
+    const held = known.get(families.join()) ?? standardRatings(families, own);
+    known.set(families.join(), held);
+    return held;
+  });
+});
 
 /** Ratings held for a link, A, ascending. */
 export const heldRatings = (model: Model, link: number): readonly number[] => heldByLink(model)[link] ?? [];
 
 export const linkEdge = ({ circuit }: Pick<Model, 'circuit'>, link: number): number => circuit.cables.length + link;
 
-const sameLoads = (one: readonly number[] | null | undefined, other: readonly number[] | null | undefined): boolean =>
-  one != null &&
-  other != null &&
-  one.length > 0 &&
-  one.length === other.length &&
-  one.every((load, at) => load === other[at]);
-
 const conductorCeilings = perModel((model): readonly number[] => {
   const { circuit, ways } = model;
-  return circuit.links.map((_, link) => {
-    const mine = ways.behind[linkEdge(model, link)];
-    let ceilingA = Infinity;
-    for (const [index, cable] of circuit.cables.entries()) {
-      const gauge = fixedGauge(cable);
-      if (gauge !== null && sameLoads(ways.behind[index], mine))
-        ceilingA = Math.min(ceilingA, cableAmpacityA(model, cable, gauge));
-    }
-    return ceilingA;
-  });
+  const inSeries = new Map<string, number>();
+  for (const [index, cable] of circuit.cables.entries()) {
+    const gauge = fixedGauge(cable);
+    const likeness = gauge === null ? null : ways.likenessOf(index);
+    if (gauge === null || likeness === null) continue;
+    const ceilingA = cableAmpacityA(model, cable, gauge);
+    // a class too low for its place carries nothing, whatever the fuse: that is told of the cable, and limits no rating
+    if (ceilingA === 0) continue;
+    inSeries.set(likeness, Math.min(inSeries.get(likeness) ?? Infinity, ceilingA));
+  }
+  return circuit.links.map((_, link) => inSeries.get(ways.likenessOf(linkEdge(model, link)) ?? '') ?? Infinity);
 });
 
 /** What the conductors fixed by hand in series with a link allow it, A; Infinity when there is none. */
@@ -45,9 +41,10 @@ export const conductorCeilingA = (model: Model, link: number): number => conduct
 
 /** The amplifier maker's largest external fuse for the one amplifier behind a link, A; Infinity when none is told. */
 export function makerCeilingA({ circuit, ways }: Model, link: number): number {
-  const behind = ways.behind[circuit.cables.length + link];
-  const only = behind?.length === 1 ? circuit.loads[behind[0] ?? -1] : undefined;
-  return only?.fitting.externalFuseMaxA ?? Infinity;
+  const edge = circuit.cables.length + link;
+  const [load = -1] = ways.countOf(edge) === 1 ? (ways.behindOf(edge) ?? []) : [];
+  const only = circuit.loads[load];
+  return only?.fitting.kind === 'amplifier' ? (only.fitting.externalFuseMaxA ?? Infinity) : Infinity;
 }
 
 /**

@@ -1,9 +1,9 @@
 /** Which nodes are live, which are on the way back, and which element carries whose current. */
 import type { Circuit } from './circuit.ts';
 
-/** An element between two nodes: cables first, then links, then bonds, each in the circuit's order. */
+/** An element between two nodes: cables first, then links, bonds and contacts, each in the circuit's order. */
 export interface Edge {
-  readonly kind: 'cable' | 'link' | 'bond';
+  readonly kind: 'cable' | 'link' | 'bond' | 'contact';
   /** In the circuit's own list of that kind. */
   readonly index: number;
   readonly a: number;
@@ -14,21 +14,22 @@ export interface Sides {
   readonly edges: readonly Edge[];
   /** By node: the edges that end there. */
   readonly at: readonly (readonly number[])[];
-  /** By node: reached from a positive post through cables and links. */
+  /** By node: reached from a positive post through cables, links and contacts. */
   readonly live: readonly boolean[];
   /** By node: joined to a negative post through cables, links, the body and straps. */
   readonly back: readonly boolean[];
-  /** By node: a number that nodes joined through cables and links share. */
+  /** By node: a number that nodes joined through cables, links and contacts share. */
   readonly livePart: readonly number[];
   /** By node: a number that nodes joined in any way but through loads and sources share. */
   readonly backPart: readonly number[];
 }
 
-function edgesOf({ cables, links, bonds }: Circuit): Edge[] {
+function edgesOf({ cables, links, bonds, contacts }: Circuit): Edge[] {
   return [
     ...cables.map(({ a, b }, index): Edge => ({ kind: 'cable', index, a, b })),
     ...links.map(({ a, b }, index): Edge => ({ kind: 'link', index, a, b })),
     ...bonds.map(({ a, b }, index): Edge => ({ kind: 'bond', index, a, b })),
+    ...contacts.map(({ a, b }, index): Edge => ({ kind: 'contact', index, a, b })),
   ];
 }
 

@@ -1,43 +1,54 @@
-import { solveNetwork } from '../calc/network/solve.ts';
+/** What each load is left with at full output, with what the sources themselves lose. */
 import type { Facts } from './facts.ts';
-import { fixedOhms } from './ohms.ts';
+import { per } from './perModel.ts';
+import { type Speed, type SupplyPoint, supplyPoint } from './supply/point.ts';
 
-/** Warm share of a lead-acid battery's cold resistance, and the volts that the CCA test takes it down by. Source: our rules, section 8. */
-const WARM_SHARE = 0.45;
-const CCA_FALL_V = 5.4;
+/** The point at full output at that speed, worked once. */
+const fullPoints = per((facts: Facts) => {
+  const known = new Map<string, SupplyPoint | null>();
+  return (speed: Speed, switches: 'asDrawn' | 'closed'): SupplyPoint | null => {
+    const key = `${speed} ${switches}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const point = supplyPoint(facts, { speed, drawnA: null, switches });
+    known.set(key, point);
+    return point;
+  };
+});
 
-/** Resistance of a warm lead-acid battery, ohm: 0.45 x 5.4 / CCA. 600 A: 0.00405. Good to a factor of 2 either way. */
-const batteryOhm = (ccaA: number): number => (WARM_SHARE * CCA_FALL_V) / ccaA;
+export const fullPoint = (facts: Facts, speed: Speed, switches: 'asDrawn' | 'closed' = 'asDrawn'): SupplyPoint | null =>
+  fullPoints(facts)(speed, switches);
+
+/** The volts of a load at a speed; undefined: not told, or nothing feeds it then; null: the sources cannot carry it. */
+function voltsAt(facts: Facts, speed: Speed, load: number): number | null | undefined {
+  const { contacts } = facts.model.circuit;
+  const drawn = fullPoint(facts, speed);
+  const hasOpenSwitch = contacts.some((contact) => contact.kind === 'switch' && !contact.fitting.closed);
+  // a switch that is open is closed before anything plays
+  const point = drawn?.unfed[load] === true && hasOpenSwitch ? fullPoint(facts, speed, 'closed') : drawn;
+  return point === null || point.unfed[load] === true ? undefined : (point.loadVolts[load] ?? null);
+}
 
 /**
- * Voltage of each load at full output with the engine off, the batteries' own resistance included, V; null for a load
- * that does not draw, or where the batteries cannot carry the loads at all.
+ * Voltage of each load with everything at full output, V, the batteries' own resistance included: engine off, and at idle
+ * where an alternator is drawn, the worse of the two; relays as they are then. An engine that always runs and of which no
+ * alternator is drawn holds the posts. null: the sources cannot carry it; undefined: not told.
+ * 1250 W over 5.95 mohm and a warm battery of 600 CCA, 4.05 mohm more: 11.51 V, where held posts would leave 11.98 V.
  */
-export function restTerminalV({ model, operating, batteryScale }: Facts): (number | null)[] | null {
-  const point = operating?.states.find(({ state }) => state === 'rest');
-  if (operating == null || point === undefined) return null;
-  const { circuit, sides, demands } = model;
-  const fixed = fixedOhms(model, operating.ratings);
-  const on = demands.flatMap((demand, load) => (demand === null ? [] : [{ demand, load }]));
-  const result = solveNetwork({
-    nodes: circuit.nodes,
-    resistors: sides.edges.map(({ a, b }, edge) => ({ a, b, ohm: (fixed[edge] ?? 0) + (point.cableOhm[edge] ?? 0) })),
-    sources: circuit.sources.map(({ plus, minus, fitting }) => ({
-      plus,
-      minus,
-      volts: point.volts,
-      ohm: batteryScale * batteryOhm(fitting.ccaA.value),
-    })),
-    loads: on.map(({ demand, load }) => {
-      const { plus = 0, minus = 0 } = circuit.loads[load] ?? {};
-      if (demand.law === 'power') return { plus, minus, law: { kind: 'power' as const, watts: demand.watts } };
-      const atVolts = demand.law === 'proportional' ? demand.atVolts : Math.max(point.loadVolts[load] ?? 0, 1);
-      return { plus, minus, law: { kind: 'current' as const, amps: demand.amps, atVolts } };
-    }),
+export const terminalVolts = per((facts: Facts): readonly (number | null | undefined)[] => {
+  const { model, operating } = facts;
+  const { settings, circuit } = model;
+  const charging = operating?.states.find(({ state }) => state === 'charging');
+  return circuit.loads.map((_, load) => {
+    if (operating === null || model.demands[load] == null) return undefined;
+    const off = settings.engineAlwaysRunning ? undefined : voltsAt(facts, 'off', load);
+    const idle =
+      circuit.alternators.length > 0
+        ? voltsAt(facts, 'idle', load)
+        : off === undefined
+          ? charging?.loadVolts[load]
+          : off;
+    if (off === null || idle === null) return null;
+    return off === undefined ? idle : Math.min(off, idle ?? off);
   });
-  if (!result.ok) return demands.map(() => null);
-  return demands.map((demand, load) => {
-    const { plus = 0, minus = 0 } = circuit.loads[load] ?? {};
-    return demand === null ? null : (result.nodeVolts[plus] ?? 0) - (result.nodeVolts[minus] ?? 0);
-  });
-}
+});

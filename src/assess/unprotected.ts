@@ -1,8 +1,9 @@
 /** What no device protects: from every source along every live way to the first device, or to an end without one. */
-import type { Cable } from './circuit.ts';
+import type { Cable, Circuit } from './circuit.ts';
 import { lengthAlong } from './length.ts';
 import type { Model } from './model.ts';
-import { farEnd } from './sides.ts';
+import { perCircuit } from './perModel.ts';
+import { type Edge, farEnd } from './sides.ts';
 
 /** What a way ends at: a device, an amplifier with no device before it, another source or the same one, or nothing. */
 type WayEnd =
@@ -19,6 +20,8 @@ export interface UnprotectedWay {
   readonly plusMinusM: number;
   /** In a closed tube or box from end to end. */
   readonly sheathed: boolean;
+  /** The user wrote why the device can be no nearer along it. */
+  readonly nearerImpossible: boolean;
   readonly end: WayEnd;
   /** It ends at nothing, and no other cable goes on from there: a stub. One that a dead short reaches is that rule's. */
   readonly stub: boolean;
@@ -38,57 +41,86 @@ export interface Unprotected {
   readonly bounded: boolean;
 }
 
+type Counted = readonly boolean[];
+
 /** Ways walked before a mesh counts as too great to walk. */
 const MOST_STEPS = 5000;
 
+/** Cable, or what joins cables without a device. The factory's own cables are outside the plan. */
+const isOpenWay = ({ contacts }: Circuit, { kind, index }: Edge): boolean =>
+  kind === 'cable' || (kind === 'contact' && contacts[index]?.kind !== 'factory');
+
 const isSheathed = ({ run }: Cable): boolean => run.sheathed;
+const hasReason = ({ run }: Cable): boolean => (run.nearerImpossible ?? '').trim() !== '';
 
 /** The live region that a source reaches without passing a device. */
-function regionOf({ sides }: Model, post: number): { cables: number[]; nodes: Set<number> } {
+function regionOf({ circuit, sides }: Model, post: number): { cables: number[]; nodes: Set<number> } {
   const nodes = new Set([post]);
   const cables = new Set<number>();
   for (const node of nodes) {
     for (const index of sides.at[node] ?? []) {
       const edge = sides.edges[index];
-      if (edge?.kind !== 'cable') continue;
-      cables.add(edge.index);
+      if (edge === undefined || !isOpenWay(circuit, edge)) continue;
+      if (edge.kind === 'cable') cables.add(edge.index);
       nodes.add(farEnd(edge, node));
     }
   }
   return { cables: [...cables].sort((one, other) => one - other), nodes };
 }
 
-function endsAt(model: Model, source: number, node: number, isDeadEnd: boolean): WayEnd[] {
+/** By node: the loads and starts there. */
+const endsByNode = perCircuit(({ loads, starts }): ReadonlyMap<number, readonly WayEnd[]> => {
+  const ends = new Map<number, WayEnd[]>();
+  const put = (node: number | null, end: WayEnd): void => {
+    if (node === null) return;
+    const here = ends.get(node);
+    if (here === undefined) ends.set(node, [end]);
+    else here.push(end);
+  };
+  for (const [load, { plus, remote }] of loads.entries()) {
+    put(plus, { kind: 'load', load, terminal: 'supply' });
+    put(remote, { kind: 'load', load, terminal: 'remote' });
+  }
+  for (const [source, { plus }] of starts.entries()) put(plus, { kind: 'source', source });
+  return ends;
+});
+
+function endsAt(
+  model: Model,
+  source: number,
+  node: number,
+  { isDeadEnd, counted }: { readonly isDeadEnd: boolean; readonly counted: Counted },
+): WayEnd[] {
   const { circuit, sides } = model;
   const ends: WayEnd[] = [];
   for (const index of sides.at[node] ?? []) {
     const edge = sides.edges[index];
     if (edge?.kind === 'link') ends.push({ kind: 'device', link: edge.index });
   }
-  for (const [load, { plus, remote }] of circuit.loads.entries()) {
-    if (plus === node) ends.push({ kind: 'load', load, terminal: 'supply' });
-    if (remote === node) ends.push({ kind: 'load', load, terminal: 'remote' });
-  }
-  for (const [index, { plus }] of circuit.sources.entries()) {
-    if (plus === node && index !== source) ends.push({ kind: 'source', source: index });
+  for (const end of endsByNode(circuit).get(node) ?? []) {
+    if (end.kind !== 'source' || (end.source !== source && counted[end.source] !== false)) ends.push(end);
   }
   return ends.length === 0 && isDeadEnd ? [{ kind: 'nothing', node }] : ends;
 }
 
 /** Ways alike in what a rule may ask; of each kind the longest is kept. */
-const kindOfWay = ({ end, sheathed, plusMinusM }: UnprotectedWay): string =>
-  JSON.stringify([end, sheathed, plusMinusM > 0]);
+const kindOfWay = ({ end, sheathed, nearerImpossible, plusMinusM }: UnprotectedWay): string =>
+  JSON.stringify([end, sheathed, nearerImpossible, plusMinusM > 0]);
 
-export function unprotectedOf(model: Model, source: number): Unprotected {
+/** `counted`, by start: false for one that is no source after all, and so no end of a way. */
+export function unprotectedOf(model: Model, source: number, counted: Counted = []): Unprotected {
   const { circuit, sides } = model;
-  const post = circuit.sources[source]?.plus ?? 0;
+  const post = circuit.starts[source]?.plus ?? 0;
   const region = regionOf(model, post);
   const cablesAt = (indices: readonly number[]): Cable[] => indices.flatMap((index) => circuit.cables[index] ?? []);
   const kept = new Map<string, UnprotectedWay>();
-  const record = (cables: readonly number[], end: WayEnd, stub = false): void => {
+  const record = (cables: readonly number[], end: WayEnd, { stub = false, walked = true } = {}): void => {
     const along = cablesAt(cables);
     const sheathed = along.length > 0 && along.every(isSheathed);
-    const way = { source, cables, ...lengthAlong(along.map(({ length }) => length)), sheathed, end, stub };
+    // what was not walked is no way of its own, and a reason somewhere in it excuses nothing
+    const nearerImpossible = walked && along.some(hasReason);
+    const lengths = lengthAlong(along.map(({ length }) => length));
+    const way = { source, cables, ...lengths, sheathed, nearerImpossible, end, stub };
     const key = kindOfWay(way);
     const before = kept.get(key);
     if (before === undefined || way.lengthM > before.lengthM) kept.set(key, way);
@@ -103,8 +135,17 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
     for (const index of sides.at[node] ?? []) {
       if (steps > MOST_STEPS) return;
       const edge = sides.edges[index];
-      if (edge?.kind !== 'cable' || trail.includes(edge.index)) continue;
+      if (edge === undefined || !isOpenWay(circuit, edge) || (edge.kind === 'cable' && trail.includes(edge.index)))
+        continue;
       const far = farEnd(edge, node);
+      if (edge.kind === 'contact') {
+        if (visited.has(far)) continue;
+        goesOn = true;
+        visited.add(far);
+        walk(far);
+        visited.delete(far);
+        continue;
+      }
       // a cable that comes back to its own source, or to its own way, counts all the way round
       if (visited.has(far)) {
         record([...trail, edge.index], far === post ? { kind: 'source', source } : { kind: 'nothing', node: far });
@@ -117,8 +158,9 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
       trail.pop();
       visited.delete(far);
     }
-    for (const end of endsAt(model, source, node, !goesOn && trail.length > 0)) {
-      record([...trail], end, end.kind === 'nothing' && sides.at[node]?.length === 1 && sides.back[node] !== true);
+    for (const end of endsAt(model, source, node, { isDeadEnd: !goesOn && trail.length > 0, counted })) {
+      const stub = end.kind === 'nothing' && sides.at[node]?.length === 1 && sides.back[node] !== true;
+      record([...trail], end, { stub });
     }
   };
   walk(post);
@@ -130,7 +172,7 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
       kind: 'nothing' as const,
       node: post,
     };
-    record(region.cables, end);
+    record(region.cables, end, { walked: false });
   }
   const ways = [...kept.values()].sort((one, other) => other.lengthM - one.lengthM);
   const none: UnprotectedWay = {
@@ -139,6 +181,7 @@ export function unprotectedOf(model: Model, source: number): Unprotected {
     lengthM: 0,
     plusMinusM: 0,
     sheathed: false,
+    nearerImpossible: false,
     end: { kind: 'nothing', node: post },
     stub: false,
   };

@@ -2,7 +2,6 @@
 import type { SourceId } from '../calc/sources.ts';
 import type { Settings } from '../plan/schema.ts';
 import type { Assessment, Severity } from './answer.ts';
-import type { Model } from './model.ts';
 import type { UnprotectedWay } from './unprotected.ts';
 
 type RuleSet = Settings['ruleSet'];
@@ -65,9 +64,8 @@ const worstBeyond = (limits: readonly Limit[], lengthM: number): Limit | undefin
  * Verdict of a rule set on one way. A length is beyond a limit when it is longer; a drawn one when it may be. 0.4 m
  * drawn (0.3 to 0.5) and bare, vehicle set: stop, limit 0.45 m, provisional.
  */
-function verdictOn(ruleSet: RuleSet, way: UnprotectedWay, { circuit }: Model): LengthVerdict {
-  const reason = way.cables.some((cable) => (circuit.cables[cable]?.run.nearerImpossible ?? '').trim() !== '');
-  const limits = limitsFor(ruleSet, way.sheathed, reason);
+function verdictOn(ruleSet: RuleSet, way: UnprotectedWay): LengthVerdict {
+  const limits = limitsFor(ruleSet, way.sheathed, way.nearerImpossible);
   const worst = worstBeyond(limits, way.lengthM + way.plusMinusM);
   const best = worstBeyond(limits, Math.max(0, way.lengthM - way.plusMinusM));
   const shown = worst ?? limits[0];
@@ -84,14 +82,14 @@ export interface JudgedWay extends LengthVerdict {
 }
 
 /** The way that a rule set judges worst: by severity, then the longest. Undefined when there is none. */
-export function worstWay(ruleSet: RuleSet, ways: readonly UnprotectedWay[], model: Model): JudgedWay | undefined {
+export function worstWay(ruleSet: RuleSet, ways: readonly UnprotectedWay[]): JudgedWay | undefined {
   return ways
-    .map((way) => ({ way, ...verdictOn(ruleSet, way, model) }))
+    .map((way) => ({ way, ...verdictOn(ruleSet, way) }))
     .sort((one, other) => rankOf(other.severity) - rankOf(one.severity) || other.way.lengthM - one.way.lengthM)[0];
 }
 
 /** The strictest set's answer over all ways of all sources. */
-export function strictestOn(ways: readonly UnprotectedWay[], model: Model): Assessment['strictest'] {
-  const worst = worstWay('boatCfr', ways, model);
+export function strictestOn(ways: readonly UnprotectedWay[]): Assessment['strictest'] {
+  const worst = worstWay('boatCfr', ways);
   return { ruleSet: 'boatCfr', severity: worst?.severity ?? null, limitM: worst?.limitM ?? 0 };
 }

@@ -16,7 +16,19 @@ export type Unit =
   | 'W'
   | 'degC'
   | 's'
-  | 'kg';
+  | 'h'
+  | 'Ah'
+  | 'F'
+  | 'kg'
+  | 'A2s'
+  | 'rootA2sPerMm2'
+  | 'jPerM3K'
+  | 'jPerMK'
+  | 'wPerMK'
+  | 'kPerS'
+  | 'perS'
+  | 'kgPerM'
+  | 'kgPerM3';
 
 export type Origin = 'assumed' | 'told' | 'measured' | 'drawn' | 'published' | 'choice' | 'memory';
 

@@ -6,8 +6,8 @@ import { readFileSync } from 'node:fs';
 import { assess } from '../assess/assess.ts';
 import { openPlan } from '../plan/open.ts';
 import type { Plan } from '../plan/schema.ts';
+import { headlineOf, notCheckedOf, notToldOf, remedyOf, sentenceOf } from '../words/answer.ts';
 import { enLater } from '../words/enLater.ts';
-import { headlineOf, notCheckedOf, notToldOf, remedyOf, sentenceOf } from '../words/index.ts';
 
 const REFUSED = 2;
 const STDIN = 0;

@@ -3,6 +3,7 @@ import {
   conductorSchema,
   fittingSchema,
   outlineSchema,
+  PLAN_VERSION,
   planSchema,
   pointSchema,
   runSchema,
@@ -12,9 +13,9 @@ import {
 } from '../plan/schema.ts';
 
 const ABOUT =
-  'A Feedrun plan, version 1. Lengths are metres in the plane of the sheet. Ids are unique in the whole plan; every ' +
-  'sheetId, fittingId and terminal names one that the plan holds; a run joins two terminals of its own sheet. Lengths ' +
-  'of texts count UTF-16 units.';
+  `A Feedrun plan, version ${PLAN_VERSION}. Lengths are metres in the plane of the sheet. Ids are unique in the whole ` +
+  'plan; every sheetId, fittingId and terminal names one that the plan holds, and so does every own family of links; a ' +
+  'run joins two terminals of its own sheet. Lengths of texts count UTF-16 units.';
 
 /** The text of the published JSON Schema of a plan, made from the schema that plans are opened with. */
 export function planJsonSchemaText(): string {

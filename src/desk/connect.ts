@@ -24,18 +24,20 @@ export function connectRefusal(plan: Plan, from: TerminalRef, to: TerminalRef): 
 }
 
 /**
- * The kind of the run between two terminals. An amplifier's remote makes it remote; a positive post or a supply makes
- * it power, also where the other end is a ground (a short is not to look like a ground lead); an amplifier's ground, a
- * ground point or a negative post makes it ground; fittings without a side take the kind of what is joined to them.
+ * The kind of the run between two terminals. An amplifier's remote makes it remote; a positive post, a stud or a supply
+ * makes it power, also where the other end is a ground (a short is not to look like a ground lead); a ground terminal,
+ * a ground point or a negative post makes it ground; fittings without a side take the kind of what is joined to them.
  */
 export function runKindBetween(plan: Plan, from: TerminalRef, to: TerminalRef): RunKind {
-  const told = [from, to].map((ref) => kindOfTerminal(plan, ref));
+  if (isFromFactory(plan, from, to)) return 'factory';
+  const told = [from, to].map(({ terminal }) => sideOfTerminal(terminal));
   if (told.includes('remote')) return 'remote';
   if (told.includes('power')) return 'power';
   if (told.includes('ground')) return 'ground';
   const near = [from, to].flatMap((ref) => plan.runs.filter((run) => touches(run, ref)).map((run) => run.kind));
   const [first] = near;
-  return first !== undefined && near.every((kind) => kind === first) ? first : 'power';
+  // what is added to the vehicle's own cable is not the vehicle's own
+  return first !== undefined && first !== 'factory' && near.every((kind) => kind === first) ? first : 'power';
 }
 
 /** Joins two terminals by a new run and selects it: one step of history. `kind` null takes it from the terminals. */
@@ -62,15 +64,37 @@ function isHeld(plan: Plan, ref: TerminalRef): boolean {
   return fitting !== undefined && terminalsOf(fitting).includes(ref.terminal);
 }
 
-function touches(run: { from: TerminalRef; to: TerminalRef }, ref: TerminalRef): boolean {
-  return run.from.fittingId === ref.fittingId || run.to.fittingId === ref.fittingId;
+function touches(run: { from: TerminalRef; to: TerminalRef }, { fittingId }: Pick<TerminalRef, 'fittingId'>): boolean {
+  return run.from.fittingId === fittingId || run.to.fittingId === fittingId;
 }
 
-function kindOfTerminal(plan: Plan, ref: TerminalRef): RunKind | null {
-  const kind = fittingById(plan, ref.fittingId)?.kind;
-  if (kind === 'ground') return 'ground';
-  if (kind === 'battery') return ref.terminal === 'negative' ? 'ground' : 'power';
-  if (kind !== 'amplifier') return null;
-  if (ref.terminal === 'remote') return 'remote';
-  return ref.terminal === 'ground' ? 'ground' : 'power';
+/** The side a terminal is on by its name. The rest, of fuses, blocks and the like, stand on either side. */
+const SIDE_OF_TERMINAL: Readonly<Record<string, RunKind>> = {
+  positive: 'power',
+  stud: 'power',
+  supply: 'power',
+  supply2: 'power',
+  input: 'power',
+  output: 'power',
+  negative: 'ground',
+  ground: 'ground',
+  ground2: 'ground',
+  body: 'ground',
+  remote: 'remote',
+};
+
+/** The side a terminal is on, whatever is joined to it; null where that decides. */
+export const sideOfTerminal = (terminal: string): RunKind | null => SIDE_OF_TERMINAL[terminal] ?? null;
+
+/**
+ * An alternator and the vehicle's own battery (the one with the factory strap) are joined from the factory; a second
+ * cable beside that one is the user's.
+ */
+function isFromFactory(plan: Plan, from: TerminalRef, to: TerminalRef): boolean {
+  const ends = [from, to].map(({ fittingId }) => fittingById(plan, fittingId));
+  const alternator = ends.find((fitting) => fitting?.kind === 'alternator');
+  const battery = ends.find((fitting) => fitting?.kind === 'battery' && fitting.strap !== null);
+  if (alternator === undefined || battery === undefined) return false;
+  const hasOne = plan.runs.some((run) => run.kind === 'factory' && touches(run, { fittingId: alternator.id }));
+  return !hasOne && ![from, to].some(({ terminal }) => terminal === 'negative');
 }

@@ -19,6 +19,8 @@ export interface LabelWords {
   gauge(id: string): string;
   /** Beside the stripe: how long the unprotected stretch is. */
   unprotected(m: number): string;
+  /** Of a run that does not move. */
+  locked: string;
   /** Between two figures of one line. */
   separator: string;
 }
@@ -27,13 +29,26 @@ function ratedFuse(fuses: readonly FuseAnswer[], fittingId: string): number | nu
   return fuses.find((fuse) => fuse.fittingId === fittingId && fuse.terminal === null)?.ratingA ?? null;
 }
 
+/** The one figure that tells a fitting from others of its kind. */
 function fittingFigures(fitting: Fitting, answer: Assessment, words: LabelWords): string {
-  if (fitting.kind === 'fuse') {
-    const ratingA = ratedFuse(answer.fuses, fitting.id);
-    return ratingA === null ? '' : words.current(ratingA);
+  switch (fitting.kind) {
+    case 'fuse':
+    case 'breaker':
+    case 'battery': {
+      const ratingA = ratedFuse(answer.fuses, fitting.id);
+      return ratingA === null ? '' : words.current(ratingA);
+    }
+    case 'amplifier':
+      return fitting.ratedW === null ? '' : words.power(fitting.ratedW.value);
+    case 'load':
+      return words.current(fitting.currentA.value);
+    case 'alternator':
+      return words.current(fitting.ratedA.value);
+    case 'charger':
+      return words.current(fitting.outputMaxA.value);
+    default:
+      return '';
   }
-  if (fitting.kind === 'amplifier') return fitting.ratedW === null ? '' : words.power(fitting.ratedW.value);
-  return '';
 }
 
 function fittingLabel(fitting: Fitting, answer: Assessment, words: LabelWords): LabelShape {
@@ -65,7 +80,8 @@ function runLabel(plan: Plan, run: Run, answer: RunAnswer, words: LabelWords): L
   const { lengthM, origin } = answer.length;
   const lengthText = origin === 'taped' ? words.taped(lengthM) : words.length(lengthM);
   const gauge = answer.gauge === null ? [] : [words.gauge(answer.gauge)];
-  const figures = [...gauge, lengthText].join(words.separator);
+  const locked = run.locked ? [words.locked] : [];
+  const figures = [...gauge, lengthText, ...locked].join(words.separator);
   return { key: `run.${run.id}`, kind: 'run', id: run.id, at, title: run.name, figures };
 }
 

@@ -4,7 +4,12 @@ import { runPoints } from '../plan/runs.ts';
 import type { Plan, Point, Run, RunKind } from '../plan/schema.ts';
 import type { RunShape } from './shapes.ts';
 
-const RUN_COLOUR: Readonly<Record<RunKind, ColourName>> = { power: 'positive', ground: 'ground', remote: 'remote' };
+const RUN_COLOUR: Readonly<Record<RunKind, ColourName>> = {
+  power: 'positive',
+  ground: 'ground',
+  remote: 'remote',
+  factory: 'factory',
+};
 /** A remote lead carries no power and has no size of its own. */
 const REMOTE_PX = 3;
 

@@ -1,12 +1,10 @@
 import { type Box, boxHolds } from './box.ts';
-import { between, distance, type Point } from './point.ts';
+import { between, distance, type Point, shareAlongSegment } from './point.ts';
+import { crossingShare, polygonHolds, sidesOf } from './polygon.ts';
 import { segmentsOf } from './polyline.ts';
 
-/** A named part of the plane. */
-export interface Region<Name> {
-  readonly name: Name;
-  readonly box: Box;
-}
+/** A named part of the plane: a box along the axes, or a polygon. */
+export type Region<Name> = { readonly name: Name } & ({ readonly box: Box } | { readonly corners: readonly Point[] });
 
 /** A part of a polyline that lies in one region. */
 export interface Stretch<Name> {
@@ -46,14 +44,23 @@ export function stretchesByRegion<Name>(points: readonly Point[], regions: reado
 /** Shares of the segment at which it meets an edge of any region, ends included, ascending. */
 function crossings<Name>(a: Point, b: Point, regions: readonly Region<Name>[]): number[] {
   const shares = [0, 1];
-  for (const { box } of regions) {
-    for (const xM of [box.minXM, box.maxXM]) shares.push((xM - a.xM) / (b.xM - a.xM));
-    for (const yM of [box.minYM, box.maxYM]) shares.push((yM - a.yM) / (b.yM - a.yM));
+  for (const region of regions) {
+    if ('corners' in region) {
+      for (const side of sidesOf(region.corners)) shares.push(crossingShare(a, b, side) ?? Number.NaN);
+      // a segment along a side crosses none; it may begin or end at one of the corners
+      for (const corner of region.corners) shares.push(shareAlongSegment(a, b, corner));
+    } else {
+      const { box } = region;
+      for (const xM of [box.minXM, box.maxXM]) shares.push((xM - a.xM) / (b.xM - a.xM));
+      for (const yM of [box.minYM, box.maxYM]) shares.push((yM - a.yM) / (b.yM - a.yM));
+    }
   }
   // a segment along an edge divides by zero: what is not a number, or beyond the ends, is no crossing
   return shares.filter((share) => share >= 0 && share <= 1).sort((one, other) => one - other);
 }
 
 function regionAt<Name>(p: Point, regions: readonly Region<Name>[]): Name | null {
-  return regions.find(({ box }) => boxHolds(box, p))?.name ?? null;
+  const holds = (region: Region<Name>): boolean =>
+    'corners' in region ? polygonHolds(region.corners, p) : boxHolds(region.box, p);
+  return regions.find(holds)?.name ?? null;
 }

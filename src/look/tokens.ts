@@ -43,6 +43,8 @@ export const COLOURS = {
   positive: '#c2231b',
   ground: '#22272a',
   remote: '#1f5fae',
+  /** What the vehicle brought along: quiet, as the vehicle is. */
+  factory: '#6b6656',
   /** Light edge round every cable, so that it reads over a photo. */
   casing: '#fffefa',
   /** ISO 3864 warning stripe. */
@@ -61,7 +63,8 @@ export const RUN_DASH = {
   power: [],
   ground: [14, 5],
   remote: [3, 6],
-} as const satisfies Record<'power' | 'ground' | 'remote', readonly number[]>;
+  factory: [12, 4, 3, 4],
+} as const satisfies Record<'power' | 'ground' | 'remote' | 'factory', readonly number[]>;
 
 /** Stroke of a cable in screen px from its copper area: sqrt, so that thickness follows diameter; 4 px when unknown. */
 export function strokePx(areaMm2: number | null): number {

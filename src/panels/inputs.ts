@@ -1,4 +1,7 @@
-/** Bounds of what can be typed: those of the plan's document, so that a field refuses what a file would be refused for. */
+/** Bounds of what can be typed, read from the plan's schema: a field refuses what a file would be refused for. */
+import { fittingSchema, type Plan, runSchema, settingsSchema, sheetSchema } from '../plan/schema.ts';
+import { fittingById, runById } from '../plan/terminals.ts';
+
 export interface Bounds {
   min: number;
   max: number;
@@ -7,39 +10,63 @@ export interface Bounds {
 /** Insulation classes a plan may name, degC. */
 export const INSULATION_CLASSES = [60, 75, 80, 90, 105, 125, 200] as const;
 
-const TEMPERATURE: Bounds = { min: -40, max: 200 };
-const VOLTAGE: Bounds = { min: 9, max: 16 };
-
-const BOUNDS: Readonly<Record<string, Bounds>> = {
-  restV: VOLTAGE,
-  chargingV: VOLTAGE,
-  duty: { min: 0.01, max: 1 },
-  dropLimit: { min: 0.005, max: 0.2 },
-  cutOutV: { min: 5, max: 12 },
-  bodyOhm: { min: 0, max: 1 },
-  jointOhm: { min: 0, max: 0.1 },
-  linkDropV: { min: 0, max: 1 },
-  bayC: TEMPERATURE,
-  wingC: TEMPERATURE,
-  hotC: TEMPERATURE,
-  cabinC: TEMPERATURE,
-  cargoC: TEMPERATURE,
-  underC: TEMPERATURE,
-  efficiency: { min: 0.05, max: 0.99 },
-  ratedW: { min: 1, max: 50_000 },
-  loadOhm: { min: 0.1, max: 64 },
-  ccaA: { min: 10, max: 5000 },
-  capacityAh: { min: 1, max: 2000 },
-  'strap.lengthM': { min: 0.01, max: 20 },
-  'strap.areaMm2': { min: 0.5, max: 500 },
-  externalFuseMaxA: { min: 0.5, max: 1000 },
-  onboardFuseA: { min: 0.5, max: 500 },
-  ratingA: { min: 0.5, max: 2000 },
-  slackPercent: { min: 0, max: 100 },
-  scale: { min: 0.01, max: 100 },
-};
-
 const ANY: Bounds = { min: -1e6, max: 1e6 };
 
-/** The bounds of an input by its path: 'settings.bodyOhm', '<id>.efficiency', '<id>.strap.lengthM'. */
-export const inputBounds = (path: string): Bounds => BOUNDS[path.slice(path.indexOf('.') + 1)] ?? ANY;
+type Fields = { readonly [key: string]: unknown };
+const isObject = (part: unknown): part is Fields => typeof part === 'object' && part !== null;
+/** What a part of a schema holds under a name. */
+const held = (part: unknown, key: string): unknown => (isObject(part) ? part[key] : undefined);
+const listed = (part: unknown, key: string): readonly unknown[] => {
+  const list = held(part, key);
+  return Array.isArray(list) ? list : [];
+};
+
+/** The schema of a field: through what may be null, and through a list to its members. */
+function fieldOf(part: unknown, name: string): unknown {
+  const inside = held(part, 'wrapped') ?? held(part, 'item');
+  return inside === undefined ? held(held(part, 'entries'), name) : fieldOf(inside, name);
+}
+
+/** The bounds of the number a field holds: itself, in an input, in a list, or beside a word such as 'auto'. */
+function boundsOf(part: unknown): Bounds | null {
+  const limit = (type: string) =>
+    held(
+      listed(part, 'pipe').find((step) => held(step, 'type') === type),
+      'requirement',
+    );
+  const [min, max] = [limit('min_value'), limit('max_value')];
+  if (typeof min === 'number' && typeof max === 'number') return { min, max };
+  const inside = [held(part, 'wrapped'), held(held(part, 'entries'), 'value'), held(part, 'item')];
+  for (const one of [...inside, ...listed(part, 'options')]) {
+    const found = one === undefined ? null : boundsOf(one);
+    if (found !== null) return found;
+  }
+  return null;
+}
+
+function schemaOf(part: string): unknown {
+  if (part === 'settings') return settingsSchema;
+  if (part === 'run') return runSchema;
+  if (part === 'sheet') return sheetSchema;
+  return fittingSchema.options.find(({ entries }) => entries.kind.literal === part);
+}
+
+/** Bounds by part and field: 'settings.bodyOhm', 'alternator.ratedA', 'battery.strap.areaMm2', 'run.slackPercent'. */
+export function inputBounds(path: string): Bounds {
+  const [part = '', ...fields] = path.split('.');
+  return boundsOf(fields.reduce(fieldOf, schemaOf(part))) ?? ANY;
+}
+
+/** Bounds of an input as an answer names it: '<id>.efficiency', '<id>.conductor.insulationC', 'settings.bodyOhm'. */
+export function boundsIn(plan: Plan, path: string): Bounds {
+  const [owner = '', ...fields] = path.split('.');
+  const run = runById(plan, owner) === undefined ? undefined : 'run';
+  const sheet = plan.sheets.some(({ id }) => id === owner) ? 'sheet' : undefined;
+  return inputBounds([fittingById(plan, owner)?.kind ?? run ?? sheet ?? owner, ...fields].join('.'));
+}
+
+/** The same for a field of length. */
+export function lengthBounds(path: string): { minM: number; maxM: number } {
+  const { min, max } = inputBounds(path);
+  return { minM: min, maxM: max };
+}

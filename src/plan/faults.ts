@@ -1,6 +1,7 @@
 /** What no schema can say: that the parts of a plan fit each other. */
 import { isKnownGauge } from './gauges.ts';
 import { identified } from './ids.ts';
+import { isToldFamily, linksOf } from './links.ts';
 import type { OpenReason } from './openReason.ts';
 import type { Fitting, Plan, Run } from './schema.ts';
 import { terminalKey, terminalsOf } from './terminals.ts';
@@ -9,7 +10,7 @@ type Faults = Generator<OpenReason>;
 
 /** The first part that does not fit the rest, or null. */
 export function firstFault(plan: Plan): OpenReason | null {
-  for (const faults of [idFaults, sheetFaults, gaugeFaults, blockFaults, endFaults]) {
+  for (const faults of [idFaults, sheetFaults, gaugeFaults, familyFaults, blockFaults, endFaults]) {
     for (const fault of faults(plan)) return fault;
   }
   return null;
@@ -36,7 +37,14 @@ function* sheetFaults(plan: Plan): Faults {
   }
 }
 
-function* gaugeFaults({ settings, runs }: Plan): Faults {
+function* gaugeFaults({ settings, fittings, runs }: Plan): Faults {
+  for (const [index, fitting] of fittings.entries()) {
+    const told = { takes: fitting.takes, outputsTake: fitting.kind === 'block' ? fitting.outputsTake : null };
+    for (const [field, gauge] of Object.entries(told)) {
+      if (gauge === null || isKnownGauge(gauge)) continue;
+      yield { code: 'unknownGauge', where: `fittings[${index}].${field}`, params: { gauge, ...named(fitting) } };
+    }
+  }
   for (const [index, gauge] of settings.stock.entries()) {
     if (!isKnownGauge(gauge)) yield { code: 'unknownGauge', where: `settings.stock[${index}]`, params: { gauge } };
   }
@@ -44,6 +52,27 @@ function* gaugeFaults({ settings, runs }: Plan): Faults {
     const { size } = run.conductor;
     if (size === 'auto' || isKnownGauge(size)) continue;
     yield { code: 'unknownGauge', where: `runs[${index}].conductor.size`, params: { gauge: size, ...named(run) } };
+  }
+}
+
+/** An own family told twice, or named and not told: what it breaks, and at which ratings, nobody could say. */
+export function* familyFaults({ settings, fittings }: Plan): Faults {
+  const own = settings.ownLinks.map(({ family }) => family);
+  for (const [index, { family, name }] of settings.ownLinks.entries()) {
+    if (own.indexOf(family) === index) continue;
+    const where = `settings.ownLinks[${index}].family`;
+    yield { code: 'duplicateFamily', where, params: { family, ...named({ name }) } };
+  }
+  for (const [index, family] of settings.linkFamilies.entries()) {
+    if (isToldFamily(settings, family)) continue;
+    yield { code: 'unknownFamily', where: `settings.linkFamilies[${index}]`, params: { family } };
+  }
+  for (const [index, fitting] of fittings.entries()) {
+    for (const { where, link } of linksOf(fitting)) {
+      if (isToldFamily(settings, link.family)) continue;
+      const params = { family: link.family, ...named(fitting) };
+      yield { code: 'unknownFamily', where: `fittings[${index}].${where}.family`, params };
+    }
   }
 }
 

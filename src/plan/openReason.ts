@@ -31,10 +31,12 @@ export type OpenCode =
   // what the parts say of each other
   | 'duplicateId'
   | 'duplicateTerminal'
+  | 'duplicateFamily'
   | 'unknownSheet'
   | 'unknownFitting'
   | 'unknownTerminal'
   | 'unknownGauge'
+  | 'unknownFamily'
   | 'endOffSheet'
   | 'selfJoin';
 

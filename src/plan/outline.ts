@@ -60,13 +60,26 @@ export function zoneAt(outline: Outline, place: Place): OutlineZone {
   return (regions.find(({ toXM }) => place.xM <= toXM) ?? regions.at(-1))?.zone ?? 'cabin';
 }
 
-/** A polyline cut where it passes from one zone to the next, in order along it; together they are the whole of it. */
-export function zoneStretches(outline: Outline, points: readonly Place[]): Stretch<OutlineZone>[] {
+/** An area marked by hand: what lies in it is in its zone, wherever the outline would put it. */
+export interface MarkedArea<Zone extends string> {
+  readonly zone: Zone;
+  readonly corners: readonly Place[];
+}
+
+/**
+ * A polyline cut where it passes from one zone to the next, in order along it; together they are the whole of it. Marked
+ * areas come before the outline; of those that overlap the first holds.
+ */
+export function zoneStretches<Zone extends string = OutlineZone>(
+  outline: Outline,
+  points: readonly Place[],
+  areas: readonly MarkedArea<Zone>[] = [],
+): Stretch<Zone | OutlineZone>[] {
   const regions = outlineRegions(outline);
   const last = regions.length - 1;
-  return stretchesByRegion(
-    points,
-    regions.map(({ zone, fromXM, toXM }, index) => ({
+  return stretchesByRegion<Zone | OutlineZone>(points, [
+    ...areas.map(({ zone, corners }) => ({ name: zone, corners })),
+    ...regions.map(({ zone, fromXM, toXM }, index) => ({
       name: zone,
       // open ended: a cable drawn past the bumper or along the outside has a zone too
       box: {
@@ -76,7 +89,7 @@ export function zoneStretches(outline: Outline, points: readonly Place[]): Stret
         maxYM: Infinity,
       },
     })),
-  );
+  ]);
 }
 
 /** Where things usually are, to start a new plan from. */

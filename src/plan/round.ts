@@ -1,4 +1,4 @@
-import type { Fitting, Point, Run, Sheet } from './schema.ts';
+import type { Fitting, Input, Point, Run, Sheet } from './schema.ts';
 
 /** Coordinates and lengths are kept to 0.1 mm: what a tape shows, and equal plans are equal bytes. */
 const STEPS_PER_M = 10_000;
@@ -13,10 +13,23 @@ export const roundPoint = ({ xM, yM }: { readonly xM: number; readonly yM: numbe
 
 export function roundFitting(fitting: Fitting): Fitting {
   const at = roundPoint(fitting.at);
-  if (fitting.kind !== 'battery' || fitting.strap === null) return { ...fitting, at };
-  const lengthM = { ...fitting.strap.lengthM, value: roundM(fitting.strap.lengthM.value) };
-  return { ...fitting, at, strap: { ...fitting.strap, lengthM } };
+  switch (fitting.kind) {
+    case 'battery':
+      return fitting.strap === null ? { ...fitting, at } : { ...fitting, at, strap: roundCable(fitting.strap) };
+    case 'jumpPost':
+    case 'takeOff':
+      return { ...fitting, at, cable: roundCable(fitting.cable) };
+    case 'reducer':
+      return { ...roundCable(fitting), at };
+    default:
+      return { ...fitting, at };
+  }
 }
+
+const roundCable = <C extends { lengthM: Input<number> }>(cable: C): C => ({
+  ...cable,
+  lengthM: { ...cable.lengthM, value: roundM(cable.lengthM.value) },
+});
 
 export const roundRun = (run: Run): Run => ({
   ...run,

@@ -39,7 +39,7 @@ export function Tabs(props: {
     >
       {state.terminals.map((ref) => (
         <button key={ref.terminal} type="button" onClick={() => onChoose(ref.terminal)}>
-          <span>{words.sketch.tab(fitting.kind, ref.terminal, words.fittings.terminal(ref.terminal))}</span>
+          <span>{words.sketch.tab(ref.terminal, words.fittings.terminal(ref.terminal))}</span>
           {isTaken(plan, ref) && <small>{words.sketch.drawing.taken}</small>}
         </button>
       ))}

@@ -116,6 +116,15 @@ function candidates(label: LabelShape, x: number, y: number, size: { w: number; 
   }
 }
 
+/** What the pane itself writes: its title above left, its scale below right. About as large as they come, px. */
+const TITLE = { w: 176, h: 52 } as const;
+const SCALE = { w: 190, h: 36 } as const;
+
+const corners = ({ widthPx, heightPx }: PaneSize, scale: number): Box[] => [
+  { x: (TITLE.w / 2) * scale, y: (TITLE.h / 2) * scale, w: TITLE.w * scale, h: TITLE.h * scale },
+  { x: widthPx - (SCALE.w / 2) * scale, y: heightPx - (SCALE.h / 2) * scale, w: SCALE.w * scale, h: SCALE.h * scale },
+];
+
 function clamped(box: Box, size: PaneSize): Box {
   const within = (value: number, half: number, total: number) => Math.max(half, Math.min(total - half, value));
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
@@ -142,7 +151,7 @@ export function layOutLabels(
     pointsOfFlat(points).map((point) => toScreen(camera, size, point)),
   );
   const placed: PlacedLabel[] = [];
-  const taken: Box[] = [...plates];
+  const taken: Box[] = [...plates, ...corners(size, scale)];
   const inOrder = [
     ...drawing.labels.filter(({ kind }) => kind === 'hazard'),
     ...drawing.labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),

@@ -35,6 +35,7 @@ function labelWords(units: Units): LabelWords {
     power: units.power,
     gauge: units.gauge,
     unprotected: units.length,
+    locked: live.locked,
     separator: live.separator,
   };
 }

@@ -1,10 +1,10 @@
-/** Every word, for what opens on demand; the first load carries index.ts alone. */
+/** Every word, for what opens on demand. */
+import { words as before } from './answer.ts';
 import { enLater } from './enLater.ts';
-import { words as first } from './index.ts';
 
-/** What a language says beyond the first look; complete like Words. */
+/** What a language says beyond the first look and the answer; complete like Words. */
 type LaterWords = typeof enLater;
 
 const later: LaterWords = enLater;
 
-export const words = { ...first, ...later };
+export const words = { ...before, ...later };

@@ -7,7 +7,7 @@ import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { savePlan } from '../../src/plan/save.ts';
-import type { Plan } from '../../src/plan/schema.ts';
+import { PLAN_VERSION, type Plan } from '../../src/plan/schema.ts';
 import { openStore, type Store } from '../../src/storage/store.ts';
 import { vanWithFeed } from '../desk/plans.ts';
 
@@ -242,7 +242,7 @@ describe('a file', () => {
     const { desk, keeping } = await visit();
     commit(desk, 'rename', rename('Open'));
     const { plan } = desk.getState();
-    const newer = savePlan(vanWithFeed()).replace('"version": 1', '"version": 2');
+    const newer = savePlan(vanWithFeed()).replace(`"version": ${PLAN_VERSION}`, `"version": ${PLAN_VERSION + 1}`);
     await keeping.openFile(new File([newer], 'x.plan.json'));
     expect(desk.getState().plan).toBe(plan);
     expect(desk.getState().message).toMatchObject({

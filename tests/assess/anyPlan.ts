@@ -1,143 +1,187 @@
 /** Plans of any shape that the one way in lets through: sensible, half drawn, shorted, ringed, absurd. */
 import fc from 'fast-check';
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { defaultSettings, newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { isToldFamily, linksOf } from '../../src/plan/links.ts';
 import { openPlan } from '../../src/plan/open.ts';
-import type { Fitting, FittingKind, Plan, Run } from '../../src/plan/schema.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
+import {
+  conductorSchema,
+  type Fitting,
+  type FittingKind,
+  fittingSchema,
+  outlineSchema,
+  type Plan,
+  type Point,
+  planSchema,
+  type Run,
+  runSchema,
+  type Settings,
+  settingsSchema,
+  type TerminalRef,
+} from '../../src/plan/schema.ts';
 import { terminalsOf } from '../../src/plan/terminals.ts';
+import { anyValue, varied } from './anyValue.ts';
+import { wiringOf } from './anyWiring.ts';
 
-const KINDS: readonly FittingKind[] = [
-  'battery',
-  'battery',
-  'fuse',
-  'fuse',
-  'passThrough',
-  'block',
-  'amplifier',
-  'amplifier',
-  'ground',
-  'ground',
-];
-const SIZES = ['auto', 'auto', 'auto', 'sae:20', 'sae:8', 'awg:2', 'mm2:35', 'sae:4/0'] as const;
-const ZONES = ['auto', 'bay', 'wing', 'hot', 'cabin', 'cargo', 'under'] as const;
-const ORIGINS = ['assumed', 'told', 'measured'] as const;
+const KINDS = fittingSchema.options.map(({ entries }) => entries.kind.literal);
+/** Of what a plan is mostly made, beside a third of any kind. */
+const COMMON: readonly FittingKind[] = ['battery', 'fuse', 'amplifier', 'amplifier', 'ground', 'ground', 'block'];
+const SHEETS = ['sheet', 'sheet', 'sheet', 'sheet', 'other'] as const;
 
-const anyPoint = fc
+const anyPoint: fc.Arbitrary<Point> = fc
   .record({ xM: fc.integer({ min: -10, max: 60 }), yM: fc.integer({ min: -5, max: 25 }) })
   .map(({ xM, yM }) => ({ xM: xM / 10, yM: yM / 10 }));
-const anyRating = fc.constantFrom<(number | 'auto')[]>('auto', 'auto', 0.5, 30, 100, 250, 2000);
 
-const anyFitting = fc
-  .record({
-    kind: fc.constantFrom(...KINDS),
-    at: anyPoint,
-    zone: fc.constantFrom(...ZONES),
-    rating: anyRating,
-    outputs: fc.array(fc.option(anyRating), { minLength: 1, maxLength: 4 }),
-    ratedW: fc.option(fc.constantFrom(1, 300, 1000, 50_000), { freq: 6 }),
-    fuses: fc.option(fc.array(fc.constantFrom(0.5, 30, 500), { maxLength: 3 })),
-    regulated: fc.boolean(),
-    efficiency: fc.constantFrom(0.05, 0.55, 0.8, 0.99),
-    strap: fc.boolean(),
-    makerMaxA: fc.option(fc.constantFrom(0.5, 60, 1000)),
-    origin: fc.constantFrom(...ORIGINS),
-  })
-  .map((draft) => (id: string): Fitting => {
-    const { kind, at, zone, rating, outputs, ratedW, fuses, regulated, efficiency, strap, makerMaxA, origin } = draft;
-    const fitting: Fitting = { ...newFitting(kind, { id, name: id, sheetId: 'sheet', at }), zone };
-    if (fitting.kind === 'fuse') return { ...fitting, link: { ratingA: rating, family: 'auto' } };
-    if (fitting.kind === 'battery') return strap ? fitting : { ...fitting, strap: null };
-    if (fitting.kind === 'block') {
-      const linked = outputs.map((ratingA, index) => ({
-        terminal: `out${index + 1}`,
-        link: ratingA === null ? null : { ratingA, family: 'auto' as const },
-      }));
-      return { ...fitting, outputs: linked };
-    }
-    if (fitting.kind !== 'amplifier') return fitting;
-    return {
-      ...fitting,
-      ratedW: ratedW === null ? null : { value: ratedW, origin },
-      efficiency: { value: efficiency, origin },
-      regulated: { value: regulated, origin },
-      onboardFusesA: fuses,
-      externalFuseMaxA: makerMaxA,
-    };
+const anyKind = fc.oneof(...COMMON.map((kind) => fc.constant(kind)), ...[1, 2, 3].map(() => fc.constantFrom(...KINDS)));
+
+/** Makes a fitting of that id: as it comes new, an amplifier with a rating, some fields at any value. */
+const anyFitting: fc.Arbitrary<(id: string) => Fitting> = fc
+  .record({ kind: anyKind, at: anyPoint, sheetId: fc.constantFrom(...SHEETS) })
+  .chain(({ kind, ...place }) => {
+    const entries = fittingSchema.options.find((option) => option.entries.kind.literal === kind)?.entries ?? {};
+    const fitting: Fitting = newFitting(kind, { id: '', name: '', ...place });
+    const ratedW = { value: 600, origin: 'told' as const };
+    const { id: _, sheetId, at, ...usual } = fitting.kind === 'amplifier' ? { ...fitting, ratedW } : fitting;
+    return varied(usual, entries, 15).map((fields) => (id: string): Fitting => {
+      const made = { ...fields, id, sheetId, at } as Fitting;
+      if (made.kind !== 'block') return made;
+      return { ...made, outputs: made.outputs.map(({ link }, index) => ({ terminal: `out${index + 1}`, link })) };
+    });
   });
 
-const anyRun = fc.record({
-  kind: fc.constantFrom<Run['kind'][]>('power', 'power', 'ground', 'remote'),
-  from: fc.nat(),
-  to: fc.nat(),
-  bends: fc.array(anyPoint, { maxLength: 2 }),
-  tapedM: fc.option(fc.constantFrom(0.001, 0.15, 1, 6, 100)),
-  zone: fc.constantFrom(...ZONES),
-  size: fc.constantFrom(...SIZES),
-  material: fc.constantFrom<Run['conductor']['material']['value'][]>('copper', 'copper', 'cca10', 'aluminium'),
-  insulationC: fc.constantFrom<Run['conductor']['insulationC']['value'][]>(60, 105, 200),
-  origin: fc.constantFrom(...ORIGINS),
-  sheathed: fc.boolean(),
-  wrapped: fc.boolean(),
-});
+/** Makes a run of that id and those ends. */
+type MakeRun = (ends: Pick<Run, 'id' | 'sheetId' | 'from' | 'to'>) => Run;
 
-const anySettings = fc.record({
-  ruleSet: fc.constantFrom<Plan['settings']['ruleSet'][]>('vehicle', 'boatCfr', 'boatAbyc'),
-  bodyOhm: fc.constantFrom(0, 0.001, 1),
-  jointOhm: fc.constantFrom(0, 0.0001, 0.1),
-  linkDropV: fc.constantFrom(0, 0.075, 1),
-  bayC: fc.constantFrom(-40, 80, 200),
-  restV: fc.constantFrom(9, 12.6, 16),
-  duty: fc.constantFrom(0.01, 1 / 3, 1),
-  engineAlwaysRunning: fc.boolean(),
-  stock: fc.constantFrom<string[][]>(
-    ['sae:8', 'sae:4', 'sae:2', 'sae:1/0', 'sae:4/0'],
-    ['mm2:16', 'mm2:50'],
-    ['sae:20'],
-  ),
-});
+interface DraftRun {
+  /** Which terminals, whatever their number by then. */
+  readonly from: number;
+  readonly to: number;
+  readonly make: MakeRun;
+}
 
-/** A plan of up to ten fittings and fourteen runs between any of their terminals. */
+const anyRun: fc.Arbitrary<DraftRun> = fc
+  .record({
+    kind: fc.oneof(
+      fc.constantFrom<Run['kind'][]>('power', 'power', 'ground'),
+      fc.constantFrom(...runSchema.entries.kind.options),
+    ),
+    bends: fc.array(anyPoint, { maxLength: 2 }),
+    tapedM: fc.constantFrom(null, 0.15, 1, 6),
+  })
+  .chain(({ kind, bends, tapedM }) => {
+    const nowhere = { fittingId: '', terminal: '' };
+    const run = newRun({ id: '', name: '', kind, sheetId: '', from: nowhere, to: nowhere, bends });
+    const { id: _, sheetId: _sheet, from: _from, to: _to, conductor, ...usual } = { ...run, tapedM };
+    return fc
+      .record({
+        from: fc.nat(),
+        to: fc.nat(),
+        fields: varied(usual, runSchema.entries, 25),
+        conductor: varied(conductor, conductorSchema.entries, 8),
+      })
+      .map(({ from, to, fields, conductor: made }) => ({
+        ...{ from, to },
+        make: (ends) => ({ ...run, ...fields, conductor: made, ...ends }),
+      }));
+  });
+
+const anyOwnLinks = anyValue(settingsSchema.entries.ownLinks).map((own) => own as Settings['ownLinks']);
+
+/** Settings as they come new, a few at any value; a family of links is told once, and none is held that is not told. */
+const anySettings: fc.Arbitrary<Settings> = fc
+  .tuple(varied(defaultSettings(), settingsSchema.entries, 40), fc.option(anyOwnLinks, { freq: 2, nil: [] }))
+  .map(([settings, told]) => {
+    const ownLinks = told.filter(({ family }, index) => told.findIndex((own) => own.family === family) === index);
+    const held = settings.linkFamilies.filter((family) => isToldFamily({ ownLinks }, family));
+    return { ...settings, ownLinks, linkFamilies: held.length > 0 ? held : defaultSettings().linkFamilies };
+  });
+
+const anyOutline = fc.oneof(
+  fc.constantFrom(DEFAULT_OUTLINES.panelVan, DEFAULT_OUTLINES.bench),
+  anyValue(outlineSchema).map((outline) => outline as Plan['sheets'][number]['outline']),
+);
+
+const anyAreas = fc.array(
+  anyValue(planSchema.entries.areas.item).map((area) => area as Plan['areas'][number]),
+  { maxLength: 2 },
+);
+
+/** Links that name an own family which this plan does not tell are of the first that it tells, or of any. */
+function withToldFamilies(fitting: Fitting, settings: Settings): Fitting {
+  const isTold = linksOf(fitting).every(({ link }) => isToldFamily(settings, link.family));
+  if (isTold) return fitting;
+  const told = settings.ownLinks[0]?.family ?? 'auto';
+  const text = JSON.stringify(fitting, (key, value: unknown) => (key === 'family' ? told : value));
+  return JSON.parse(text);
+}
+
+/** What a wired plan begins with: a battery and a ground. */
+const usualStart = (): Fitting[] =>
+  (['battery', 'ground'] as const).map((kind) =>
+    newFitting(kind, { id: kind, name: '', sheetId: 'sheet', at: { xM: 0.5, yM: 1 } }),
+  );
+
+const sheetOf = (fittings: readonly Fitting[], { fittingId }: TerminalRef): string =>
+  fittings.find(({ id }) => id === fittingId)?.sheetId ?? '';
+
+/** The fittings of a plan, and what its runs are made from. */
+interface Parts {
+  readonly fittings: readonly Fitting[];
+  readonly runs: readonly DraftRun[];
+}
+
+/** Runs between any two terminals of one sheet. */
+function strewn({ fittings, runs }: Parts): Run[] {
+  const terminals = fittings.flatMap((fitting) =>
+    terminalsOf(fitting).map((terminal) => ({ sheetId: fitting.sheetId, ref: { fittingId: fitting.id, terminal } })),
+  );
+  return runs.flatMap(({ from, to, make }, index): Run[] => {
+    const start = terminals[from % terminals.length];
+    const others = terminals.filter((end) => end.sheetId === start?.sheetId && end !== start);
+    const end = others[to % others.length];
+    if (start === undefined || end === undefined) return [];
+    return [make({ id: `s${index}`, sheetId: start.sheetId, from: start.ref, to: end.ref })];
+  });
+}
+
+/** Feeds and returns as someone would lay them; where there are more of them than `runs`, the last are usual ones. */
+function laid({ fittings, runs }: Parts): Run[] {
+  return wiringOf(fittings, (index) => runs[index]?.to ?? 0).map(({ isReturn, from, to }, index) => {
+    const sheetId = sheetOf(fittings, from);
+    const usual = newRun({ id: `l${index}`, name: '', kind: 'power', sheetId, from, to, bends: [] });
+    const run = runs[index]?.make({ id: usual.id, sheetId, from, to }) ?? usual;
+    return { ...run, kind: isReturn ? 'ground' : run.kind === 'factory' ? 'factory' : 'power' };
+  });
+}
+
+const someRuns = (maxLength: number) => fc.array(anyRun, { maxLength, size: 'max' });
+const noRuns = fc.constant<Parts['runs']>([]);
+
+/** A plan of up to fourteen fittings on two sheets: laid as someone would, at times with a few runs more; or all at random. */
 export const anyPlan: fc.Arbitrary<Plan> = fc
   .record({
-    fittings: fc.array(anyFitting, { maxLength: 10 }),
-    runs: fc.array(anyRun, { maxLength: 14 }),
+    fittings: fc.array(anyFitting, { maxLength: 12, size: 'max' }),
+    lie: fc.oneof(
+      fc.record({ isLaid: fc.constant(false), of: noRuns, more: someRuns(16) }),
+      fc.record({ isLaid: fc.constant(true), of: someRuns(24), more: noRuns }),
+      fc.record({ isLaid: fc.constant(true), of: someRuns(24), more: someRuns(3) }),
+    ),
     settings: anySettings,
-    isBench: fc.boolean(),
+    outline: anyOutline,
+    areas: anyAreas,
+    mirrored: fc.boolean(),
   })
-  .map(({ fittings, runs, settings, isBench }) => {
-    const outline = isBench
-      ? ({ kind: 'bench', lengthM: 2.4, widthM: 0.8 } as const)
-      : ({ kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const);
-    const base = newPlan({ id: 'plan', name: '', sheetId: 'sheet', outline, mirrored: false });
-    const placed = fittings.map((make, index) => make(`f${index}`));
-    const terminals = placed.flatMap((fitting) =>
-      terminalsOf(fitting).map((terminal) => ({ fittingId: fitting.id, terminal })),
-    );
-    const drawn = runs.flatMap(
-      ({ kind, from, to, bends, size, material, insulationC, origin, wrapped, ...patch }, index): Run[] => {
-        const [start, end] = [terminals[from % terminals.length], terminals[to % terminals.length]];
-        if (start === undefined || end === undefined || start === end) return [];
-        const run = newRun({ id: `r${index}`, name: '', kind, sheetId: 'sheet', from: start, to: end, bends });
-        const conductor = { size, material: { value: material, origin }, insulationC: { value: insulationC, origin } };
-        return [{ ...run, ...patch, inLoom: wrapped, conductor }];
-      },
-    );
-    const told = (value: number, origin: 'assumed' | 'told' = 'assumed') => ({ value, origin });
+  .map(({ fittings: makers, lie: { isLaid, of, more }, settings, outline, areas, mirrored }) => {
+    const base = newPlan({ id: 'plan', name: '', sheetId: 'sheet', outline, mirrored });
+    const made = makers.map((make, index) => withToldFamilies(make(`f${index}`), settings));
+    const fittings = isLaid ? [...usualStart(), ...made] : made;
     const plan: Plan = {
       ...base,
-      settings: {
-        ...base.settings,
-        ruleSet: settings.ruleSet,
-        engineAlwaysRunning: settings.engineAlwaysRunning,
-        stock: settings.stock,
-        bodyOhm: told(settings.bodyOhm),
-        jointOhm: told(settings.jointOhm),
-        linkDropV: told(settings.linkDropV),
-        bayC: told(settings.bayC),
-        restV: told(settings.restV),
-        duty: told(settings.duty),
-      },
-      fittings: placed,
-      runs: drawn,
+      settings,
+      sheets: base.sheets.flatMap((sheet) => [sheet, { ...sheet, id: 'other' }]),
+      fittings,
+      runs: [...(isLaid ? laid({ fittings, runs: of }) : []), ...strewn({ fittings, runs: more })],
+      areas: areas.map((area, index) => ({ ...area, id: `a${index}`, sheetId: 'sheet' })),
     };
     const opened = openPlan(JSON.stringify(plan));
     if (!opened.ok) throw new Error(JSON.stringify(opened.reason));

@@ -1,38 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseSizes, stockOf } from '../../src/assess/choose/choose.ts';
-import { lotsOf } from '../../src/assess/choose/lots.ts';
-import { tryOut } from '../../src/assess/choose/trial.ts';
-import { buildModel, type Model } from '../../src/assess/model.ts';
-import { type GaugeId, gauge } from '../../src/calc/conductor/gauge.ts';
+import { chooseSizes } from '../../src/assess/choose/choose.ts';
+import { buildModel } from '../../src/assess/model.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { leastOfEverySet, metal } from './everySet.ts';
 import { PlanOf } from './planOf.ts';
 import { twoBatteries } from './plans.ts';
-
-const metal = ({ circuit }: Model, sizes: readonly GaugeId[]): number =>
-  circuit.cables.reduce((sum, { length }, index) => sum + length.lengthM * gauge(sizes[index] as GaugeId).areaMm2, 0);
-
-/** Every set of sizes tried, one after the other: the least metal that breaks no rule, or null. */
-function bruteForce(model: Model): number | null {
-  const stock = stockOf(model);
-  const lots = lotsOf(model);
-  let best: number | null = null;
-  const sizes: GaugeId[] = model.circuit.cables.map(() => stock.at(-1) as GaugeId);
-  const walk = (lot: number): void => {
-    const cables = lots[lot]?.cables;
-    if (cables === undefined) {
-      const cost = metal(model, sizes);
-      if ((best === null || cost < best) && tryOut(model, sizes).breaches.length === 0) best = cost;
-      return;
-    }
-    for (const size of stock) {
-      for (const cable of cables) sizes[cable] = size;
-      walk(lot + 1);
-    }
-  };
-  walk(0);
-  return best;
-}
 
 interface Amp {
   ratedW: number;
@@ -85,7 +58,7 @@ describe('the sizes chosen', () => {
       fc.property(anyRadial, (draft) => {
         const model = buildModel(radialPlan(draft));
         const choice = chooseSizes(model);
-        const least = bruteForce(model);
+        const least = leastOfEverySet(model);
         if (least === null) {
           expect(choice.failing.length).toBeGreaterThan(0);
           return;

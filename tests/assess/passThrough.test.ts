@@ -87,7 +87,13 @@ describe('cable-changes', () => {
       rule === 'cable-changes' ? [[severity, params.changes]] : [],
     );
   const conductor = (size: string, value: 'copper' | 'aluminium', origin: 'told' | 'assumed', insulationC = 105) => ({
-    conductor: { size, material: { value, origin: 'told' }, insulationC: { value: insulationC, origin } },
+    conductor: {
+      size,
+      material: { value, origin: 'told' },
+      insulationC: { value: insulationC, origin },
+      strands: null,
+      copperThrough: null,
+    },
   });
 
   it('finds pieces fixed to unlike sizes, metals or classes', () => {

@@ -81,7 +81,12 @@ export class PlanOf implements Draft {
     };
     const id = patch.id ?? `${from.split('.')[0]}-${to.split('.')[0]}`;
     const base = newRun({ id, name: id, kind: 'power', sheetId: 'sheet', from: ref(from), to: ref(to), bends: [] });
-    const conductor = { size, material: told('copper' as const), insulationC: told(insulationC) };
+    const conductor = {
+      ...base.conductor,
+      size,
+      material: told('copper' as const),
+      insulationC: told(insulationC),
+    };
     const run = { ...base, tapedM, zone: 'cabin' as const, conductor, ...patch };
     this.plan = { ...this.plan, runs: [...this.plan.runs, run] };
     return this;

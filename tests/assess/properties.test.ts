@@ -56,7 +56,7 @@ describe('any plan that opens', () => {
     );
   });
 
-  it('is answered alike each time', () => {
+  it('is answered alike each time', { timeout: LONG_MS }, () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const opened = openPlan(JSON.stringify(plan));
@@ -80,6 +80,7 @@ function withFuse(plan: Plan, index: number, share: number): Plan | null {
     sheetId: 'sheet',
     at: { xM: 1, yM: 1 },
     zone: 'auto' as const,
+    takes: null,
     locked: false,
     kind: 'fuse' as const,
     link: { ratingA: 60, family: 'auto' as const },

@@ -110,8 +110,9 @@ describe('a fuse too large for the run it alone protects (RULES 5, 6)', () => {
 
   it('asks a larger auto size of a fuse fixed by hand', () => {
     const answer = assess(plan(200, 'auto').done());
-    // 2 AWG in the cabin: 174 A < 200 A; 1/0: 236 A
-    expect(run(answer, 'main-amp')).toMatchObject({ gauge: 'sae:1/0', governs: 'fuse' });
+    // 2 AWG in the cabin: 174 A < 200 A; 1/0: 236 A, 276 A at 30 degC. But 1.35 x 200 A held in the bay, at 80 degC, takes
+    // 1/0 to (80 + 234.5 q) / (1 - q) = 164 degC with q = (270 / 276)^2 x 75 / 339.5, beyond 105 + 50 (RULES 4): 2/0
+    expect(run(answer, 'main-amp')).toMatchObject({ gauge: 'sae:2/0', governs: 'heating' });
   });
 
   it('lets the conductor win: a size fixed by hand gets the largest fuse that it allows, and says that it is under the load', () => {

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
+import type { Plan } from '../../src/plan/schema.ts';
 import { PlanOf } from './planOf.ts';
 
 const stops = (answer: Assessment) =>
@@ -48,7 +49,7 @@ describe('a remote lead', () => {
 
   it('from the battery to the body is a dead short, also through a fitting', () => {
     const straight = job().run('battery.positive', 'g.body', 1, { kind: 'remote', id: 'lead' }).done();
-    expect(stops(assess(straight)).map(([rule]) => rule)).toEqual(['source-short', 'unprotected-length']);
+    expect(stops(assess(straight)).map(([rule]) => rule)).toEqual(['source-short']);
     const through = job()
       .fitting('passThrough', 'wall')
       .run('battery.positive', 'wall.through', 1, { kind: 'remote', id: 'lead' })
@@ -64,12 +65,15 @@ describe('a remote lead', () => {
         .run('battery.positive', 'small.in', 0.15, { zone: 'bay', size: 'sae:4' })
         .run('small.out', 'amp.remote', 3, { kind: 'remote', id: 'lead', size })
         .done();
+    // a blade link so near a battery may not break a short there: that is the breaking capacity's matter
+    const bySize = (plan: Plan) => stops(assess(plan)).filter(([rule]) => rule !== 'breaking-capacity');
     // 16 AWG of 105 degC: 25 A at 30 degC, so 25 x sqrt(0.9) x 0.856, about 20 A
-    expect(stops(assess(behind(5, 'auto')))).toEqual([]);
-    expect(stops(assess(behind(5, 'sae:18')))).toEqual([]);
-    expect(stops(assess(behind(30, 'auto')))).toEqual([['fuse-over-conductor', 'lead', 'small']]);
-    expect(stops(assess(behind(30, 'sae:8')))).toEqual([]);
-    expect(assess(behind(5, 'auto')).findings.map(({ rule }) => rule)).toEqual([]);
+    expect(bySize(behind(5, 'auto'))).toEqual([]);
+    expect(bySize(behind(5, 'sae:18'))).toEqual([]);
+    expect(bySize(behind(30, 'auto'))).toEqual([['fuse-over-conductor', 'lead', 'small']]);
+    expect(bySize(behind(30, 'sae:8'))).toEqual([]);
+    const rules = assess(behind(5, 'auto')).findings.map(({ rule }) => rule);
+    expect(rules.filter((rule) => rule !== 'breaking-capacity')).toEqual([]);
   });
 
   it('shares a pass-through with the feed without touching it', () => {

@@ -342,8 +342,10 @@ describe('lengths (RULES 6)', () => {
       sheetId: 'sheet',
       at: { xM: 0.4, yM: 1 },
       zone: 'bay' as const,
+      takes: null,
       locked: false,
       kind: 'passThrough' as const,
+      grommetInsideMm: null,
     };
     const split: Plan = {
       ...plan,

@@ -71,6 +71,14 @@ describe('the kind of a run', () => {
     ['ground', 'body', 'battery', 'negative', 'ground'],
     ['amplifier', 'ground', 'passThrough', 'through', 'ground'],
     ['amplifier', 'remote', 'block', 'out1', 'remote'],
+    ['alternator', 'positive', 'fuse', 'in', 'power'],
+    ['jumpPost', 'stud', 'ground', 'body', 'power'],
+    ['takeOff', 'stud', 'breaker', 'in', 'power'],
+    ['charger', 'input', 'relay', 'out', 'power'],
+    ['charger', 'ground', 'bus', 'bus', 'ground'],
+    ['capacitor', 'negative', 'ground', 'body', 'ground'],
+    ['load', 'supply', 'switch', 'out', 'power'],
+    ['reducer', 'narrow', 'amplifier', 'ground', 'ground'],
     // a dead short does not look like a ground lead
     ['battery', 'positive', 'ground', 'body', 'power'],
     ['amplifier', 'supply', 'battery', 'negative', 'power'],
@@ -87,6 +95,22 @@ describe('the kind of a run', () => {
     const [amp = '', pass = '', block = ''] = ids;
     connect(desk, end(amp, 'ground'), end(pass, 'through'), [], null, 'Ground');
     expect(runKindBetween(desk.getState().plan, end(pass, 'through'), end(block, 'bus'))).toBe('ground');
+  });
+
+  it("from an alternator to the vehicle's own battery is the vehicle's own, and a second one beside it is not", () => {
+    const { desk, ids } = deskWith('battery', 'alternator', 'battery', 'fuse');
+    const [own = '', alternator = '', second = '', fuse = ''] = ids;
+    const kind = (from: string, to: string, terminal: string) =>
+      runKindBetween(desk.getState().plan, end(from, 'positive'), end(to, terminal));
+    expect(kind(alternator, own, 'positive')).toBe('factory');
+    expect(kind(own, alternator, 'positive')).toBe('factory');
+    expect(kind(alternator, second, 'positive')).toBe('power');
+    connect(desk, end(alternator, 'positive'), end(own, 'positive'), [], null, '');
+    expect(desk.getState().plan.runs[0]?.kind).toBe('factory');
+    expect(kind(alternator, own, 'positive')).toBe('power');
+    // what is added to it is not the vehicle's own either
+    connect(desk, end(fuse, 'in'), end(own, 'positive'), [], 'factory', '');
+    expect(runKindBetween(desk.getState().plan, end(fuse, 'out'), end(second, 'positive'))).toBe('power');
   });
 
   it('may be told', () => {

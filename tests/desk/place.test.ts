@@ -6,6 +6,7 @@ import { newFittingIn } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { terminalsOf } from '../../src/plan/terminals.ts';
 import { vanWithFeed } from './plans.ts';
 
 const deskOf = (plan: Plan) => createDesk(plan, { isExample: false, bigFingers: false });
@@ -43,6 +44,25 @@ describe('a fuse placed onto a run', () => {
     expect(savePlan(byHand.getState().plan)).toBe(savePlan(byAct.getState().plan));
     expect(byHand.getState().selection).toEqual({ kind: 'fitting', id });
   });
+
+  it.each(['fuse', 'passThrough', 'breaker', 'reducer', 'relay', 'switch'] as const)(
+    'so does a %s: what comes in goes out again, and one undo takes it back',
+    (kind) => {
+      const desk = deskOf(vanWithFeed());
+      const before = savePlan(desk.getState().plan);
+      const id = placeFitting(desk, kind, { xM: 1, yM: 0.8 }, 'sheet-1', 'In the cable', 'feed') ?? '';
+      const { plan } = desk.getState();
+      expect(ends(plan)).toEqual([
+        ['battery', id],
+        [id, 'amp'],
+      ]);
+      const fitting = plan.fittings.find((one) => one.id === id);
+      const offered = fitting === undefined ? [] : terminalsOf(fitting);
+      expect([plan.runs[0]?.to.terminal, plan.runs[1]?.from.terminal]).toEqual([offered[0], offered.at(-1)]);
+      undo(desk);
+      expect(savePlan(desk.getState().plan)).toBe(before);
+    },
+  );
 
   it('stands free when it is no kind that sits in a cable, or the run is gone', () => {
     const desk = deskOf(vanWithFeed());

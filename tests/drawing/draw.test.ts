@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { drawSheet } from '../../src/drawing/draw.ts';
-import { halfPlatePx, symbolOf } from '../../src/drawing/fittings.ts';
+import { drawFitting, halfPlatePx } from '../../src/drawing/fittings.ts';
 import type { LabelWords } from '../../src/drawing/labels.ts';
 import { drawOutline } from '../../src/drawing/outline.ts';
 import type { Shape } from '../../src/drawing/shapes.ts';
+import { blockSymbol, LOCK, SYMBOLS } from '../../src/drawing/symbols.ts';
+import { newFitting } from '../../src/plan/create.ts';
 import type { FittingKind, Plan, Sheet } from '../../src/plan/schema.ts';
 import {
   answerWith,
@@ -24,6 +26,7 @@ const words: LabelWords = {
   power: (w) => `${w} W`,
   gauge: (id) => `size ${id}`,
   unprotected: (m) => `!${m} m`,
+  locked: 'locked',
   separator: ', ',
 };
 
@@ -86,10 +89,10 @@ describe('outlines', () => {
 });
 
 describe('fittings', () => {
-  const kinds: FittingKind[] = ['battery', 'fuse', 'passThrough', 'block', 'amplifier', 'ground'];
+  const kinds = Object.keys(SYMBOLS) as FittingKind[];
 
   it.each(kinds)('%s: a symbol that stays on its plate', (kind) => {
-    const parts = symbolOf(kind);
+    const parts = SYMBOLS[kind];
     expect(parts.length).toBeGreaterThan(1);
     for (const part of parts) {
       const reach =
@@ -101,11 +104,11 @@ describe('fittings', () => {
   });
 
   it('have unlike symbols', () => {
-    expect(new Set(kinds.map((kind) => JSON.stringify(symbolOf(kind)))).size).toBe(kinds.length);
+    expect(new Set(kinds.map((kind) => JSON.stringify(SYMBOLS[kind]))).size).toBe(kinds.length);
   });
 
   it('draw a battery with a longer line for the positive plate than for the negative (IEC 60617)', () => {
-    const upright = symbolOf('battery').flatMap((part) =>
+    const upright = SYMBOLS.battery.flatMap((part) =>
       part.kind === 'line' &&
       part.points.length === 4 &&
       part.points[0] === part.points[2] &&
@@ -117,9 +120,24 @@ describe('fittings', () => {
   });
 
   it('draw a tap for each output of a block', () => {
-    const dots = (outputs: number) => symbolOf('block', outputs).filter((part) => part.kind === 'circle').length;
+    const dots = (outputs: number) => blockSymbol(outputs).filter((part) => part.kind === 'circle').length;
     expect(dots(2)).toBe(2);
     expect(dots(4)).toBe(4);
+  });
+
+  it('show a switch as it stands: open or closed', () => {
+    const place = { id: 's', name: '', sheetId: 'sheet-1', at: { xM: 1, yM: 1 } };
+    const closed = newFitting('switch', place);
+    const blades = [closed, { ...closed, closed: false }].map((fitting) => drawFitting(fitting).parts);
+    expect(blades[0]).not.toEqual(blades[1]);
+    expect(blades[0]?.slice(1)).toEqual(SYMBOLS.switch);
+  });
+
+  it('carry a padlock while they are locked, and only then', () => {
+    const fuse = newFitting('fuse', { id: 'f', name: '', sheetId: 'sheet-1', at: { xM: 1, yM: 1 } });
+    const [open, locked] = [fuse, { ...fuse, locked: true }].map((fitting) => drawFitting(fitting).parts);
+    expect(open).toEqual(locked?.slice(0, open?.length));
+    expect((locked?.length ?? 0) - (open?.length ?? 0)).toBe(LOCK.length);
   });
 
   it('keep their plates between 22 and 52 px, 200 mm in between', () => {

@@ -211,11 +211,19 @@ export function exampleAnswer(plan: Plan): Assessment {
       { path: 'rear.efficiency', value: 0.8, origin: 'assumed', source: 'commonPractice', note: null },
       { path: 'rear.regulated', value: true, origin: 'assumed', source: 'feedrunRules', note: null },
     ],
+    supply: {
+      amplifiers: [],
+      meanOffA: null,
+      meanRunningA: null,
+      alternators: [],
+      deficitIdleA: null,
+      deficitCruiseA: null,
+      groups: [],
+      postsV: { off: null, idle: null, cruise: null },
+    },
+    shorts: [],
     rulesChecked: ['unprotected-length', 'drop-cables'],
-    rulesNotChecked: [
-      { rule: 'short-to-body', why: 'later' },
-      { rule: 'breaking-capacity', why: 'later' },
-    ],
+    rulesNotChecked: [{ rule: 'charging', why: 'noAlternator' }],
     whys: { 'why.body': exampleWhy(plan.settings.bodyOhm.value) },
     strictest: { ruleSet: 'boatCfr', severity: 'stop', limitM: 0.178 },
     zones: Object.fromEntries(

@@ -59,7 +59,7 @@ describe('the plan as a list', () => {
       ],
     });
 
-    const split = form('Put a fuse or pass-through into a run');
+    const split = form('Put a fitting into a run');
     set(split, 'Run', plan(desk).runs[0]?.id ?? '');
     set(split, 'Length along the run', '25 cm');
     fireEvent.click(split.getByRole('button', { name: 'Put it in' }));
@@ -94,7 +94,7 @@ describe('the plan as a list', () => {
 
   it('a length beyond the end of the run is refused with its length', () => {
     const { desk } = renderPanel(<List onClose={() => undefined} onEdit={() => undefined} />, examplePlan());
-    const split = form('Put a fuse or pass-through into a run');
+    const split = form('Put a fitting into a run');
     set(split, 'Run', 'batToFuse');
     set(split, 'Length along the run', '2 m');
     fireEvent.click(split.getByRole('button', { name: 'Put it in' }));

@@ -6,6 +6,7 @@ import { changedName } from '../../src/panels/shelf/History.tsx';
 import { Shelf } from '../../src/panels/shelf/Shelf.tsx';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
+import { words } from '../../src/words/index.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
@@ -46,6 +47,47 @@ describe('the shelf', () => {
     const { desk } = renderPanel(<Shelf />, examplePlan());
     fireEvent.click(screen.getByRole('button', { name: 'Snap' }));
     expect(desk.getState().snap).toBe(false);
+  });
+});
+
+describe('more fittings', () => {
+  const open = async () => {
+    fireEvent.click(screen.getByRole('button', { name: 'More fittings' }));
+    return within(await screen.findByRole('region', { name: 'More fittings' }));
+  };
+
+  it('holds every kind that is not on the shelf, once, in groups that have a name', async () => {
+    renderPanel(<Shelf />, examplePlan());
+    const more = await open();
+    const groups = more.getAllByRole('group').map((group) => within(group).getAllByRole('button').length);
+    expect(groups).toEqual([5, 3, 2, 1]);
+    const here = more.getAllByRole('button').map((button) => button.dataset.choice);
+    const onShelf = within(screen.getByRole('radiogroup', { name: 'Fittings' })).getAllByRole('radio');
+    const all = new Set([...here.filter((kind) => kind !== undefined)]);
+    expect(all.size + onShelf.length).toBe(Object.keys(words.fittings.kinds).length);
+  });
+
+  it('takes one into the hand, goes away, and the shelf shows what is held', async () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const more = await open();
+    fireEvent.click(more.getByRole('button', { name: 'Isolating relay' }));
+    expect(desk.getState().hand).toEqual({ way: 'place', fitting: 'relay' });
+    expect(screen.queryByRole('region', { name: 'More fittings' })).toBeNull();
+    expect(screen.getByRole('button', { name: 'More fittings, Isolating relay in the hand' })).toBeTruthy();
+  });
+
+  it('goes away by Escape and by a press elsewhere, changes nothing, and gives the focus back', async () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const tile = screen.getByRole('button', { name: 'More fittings' });
+    tile.focus();
+    const more = await open();
+    expect(document.activeElement?.closest('.more')).not.toBeNull();
+    fireEvent.keyDown(more.getByRole('button', { name: 'Alternator' }), { key: 'Escape' });
+    expect(document.activeElement).toBe(tile);
+    await open();
+    fireEvent.pointerDown(document.body);
+    expect(screen.queryByRole('region', { name: 'More fittings' })).toBeNull();
+    expect(desk.getState().hand).toEqual({ way: 'move' });
   });
 });
 

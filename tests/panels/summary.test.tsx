@@ -4,7 +4,8 @@ import { beginGesture, draftGesture } from '../../src/desk/edit.ts';
 import { Headline } from '../../src/panels/summary/Headline.tsx';
 import { Summary } from '../../src/panels/summary/Summary.tsx';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
-import { examplePlan } from './fixture.ts';
+import { words } from '../../src/words/answer.ts';
+import { exampleAnswer, examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
 vi.mock('../../src/desk/answer.ts', async () => {
@@ -26,7 +27,10 @@ describe('the headline', () => {
   it('says the verdict, and under it what was not told and not checked', () => {
     expect(screen.getByRole('heading').textContent).toBe('1 to stop for');
     expect(screen.getByText(/7 lengths not taped/)).toBeTruthy();
-    expect(screen.getByText(/short to body, breaking capacity/)).toBeTruthy();
+    const unchecked = screen.getByText('Not checked yet:').parentElement?.textContent ?? '';
+    for (const { rule } of exampleAnswer(examplePlan()).rulesNotChecked) {
+      expect(unchecked).toContain(words.headline.unchecked[rule]);
+    }
   });
 });
 

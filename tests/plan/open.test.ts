@@ -2,6 +2,18 @@ import { describe, expect, it } from 'vitest';
 import { openPlan } from '../../src/plan/open.ts';
 import { changed, type Raw, reasonFor, withAt } from './support/hostile.ts';
 
+/** A family of links that a user holds, as a piece of JSON, changed in one thing. */
+const ownLink = (change: object = {}) =>
+  JSON.stringify({
+    family: 'own1',
+    name: 'Own',
+    seat: 'holder',
+    ratingsA: [60],
+    breakingA: 1000,
+    ratedV: 32,
+    ...change,
+  });
+
 describe('openPlan refuses a value of the wrong kind, at every level', () => {
   const cases: [path: string, json: string, code: string][] = [
     ['id', '7', 'wrongType'],
@@ -16,7 +28,7 @@ describe('openPlan refuses a value of the wrong kind, at every level', () => {
     ['name', '"x\\udc00y"', 'brokenText'],
     ['settings', 'null', 'wrongType'],
     ['settings', '[]', 'missingKey'],
-    ['settings.systemV', '24', 'notAllowed'],
+    ['settings.systemV', '48', 'notAllowed'],
     ['settings.ruleSet', '"none"', 'notAllowed'],
     ['settings.stock', '[]', 'listTooShort'],
     ['settings.stock.0', '"sae:5"', 'unknownGauge'],
@@ -38,7 +50,7 @@ describe('openPlan refuses a value of the wrong kind, at every level', () => {
     ['fittings', `[${'0,'.repeat(2000)}0]`, 'wrongType'],
     ['fittings.0', 'null', 'wrongType'],
     ['fittings.0', '[]', 'missingKey'],
-    ['fittings.0.kind', '"capacitor"', 'notAllowed'],
+    ['fittings.0.kind', '"transformer"', 'notAllowed'],
     ['fittings.0.kind', 'null', 'notAllowed'],
     ['fittings.0.at', '[0.5, 1.4]', 'missingKey'],
     ['fittings.0.at.xM', 'true', 'wrongType'],
@@ -60,6 +72,40 @@ describe('openPlan refuses a value of the wrong kind, at every level', () => {
     ['runs.0.conductor.material.value', '"gold"', 'notAllowed'],
     ['runs.0.conductor.insulationC.value', '100', 'notAllowed'],
     ['runs.0.nearerImpossible', 'false', 'wrongType'],
+    ['settings.linkFamilies.0', '"own7"', 'notAllowed'],
+    ['settings.linkFamilies.0', '"own1"', 'unknownFamily'],
+    ['settings.ownLinks', '[{"family":"own1"}]', 'missingKey'],
+    ['settings.ownLinks', `[${ownLink({ family: 'slotted-long' })}]`, 'notAllowed'],
+    ['settings.ownLinks', `[${ownLink({ ratingsA: [] })}]`, 'listTooShort'],
+    ['settings.ownLinks', `[${ownLink({ ratingsA: [60, 0] })}]`, 'tooSmall'],
+    ['settings.ownLinks', `[${ownLink({ breakingA: 0 })}]`, 'tooSmall'],
+    ['settings.ownLinks', `[${ownLink()},${ownLink()}]`, 'duplicateFamily'],
+    ['settings.ownLinks', `[${Array.from({ length: 7 }, () => ownLink()).join()}]`, 'listTooLong'],
+    ['settings.peukert.value', '0.9', 'tooSmall'],
+    ['fittings.0.takes', '"four"', 'badGauge'],
+    ['fittings.0.takes', '"mm2:36"', 'unknownGauge'],
+    ['fittings.0.chemistry', '"nickel"', 'notAllowed'],
+    ['fittings.0.ccaStandard', '"jis"', 'notAllowed'],
+    ['fittings.0.internalOhm', '0.005', 'wrongType'],
+    ['fittings.0.internalOhm', '{"value":0,"origin":"told"}', 'tooSmall'],
+    ['fittings.0.postLink', '{"ratingA":100}', 'missingKey'],
+    ['fittings.0.postLink', '{"ratingA":100,"family":"own4"}', 'unknownFamily'],
+    ['fittings.0.sensedNegative', '0', 'wrongType'],
+    ['fittings.1.link.family', '"own1"', 'unknownFamily'],
+    ['fittings.2.grommetInsideMm', '0', 'tooSmall'],
+    ['fittings.3.outputsTake', '"awg:5"', 'unknownGauge'],
+    ['fittings.3.outputs.1.link.family', '"own6"', 'unknownFamily'],
+    ['fittings.4.supplyInputs', '2', 'notAllowed'],
+    ['fittings.4.idleA.value', '-1', 'tooSmall'],
+    ['fittings.4.duty', '0', 'tooSmall'],
+    ['runs.0.bundled', '0', 'tooSmall'],
+    ['runs.0.bundled', '1.5', 'wrongType'],
+    ['runs.0.bendRadiusMm', '0', 'tooSmall'],
+    ['runs.0.fromJointOhm', '-0.1', 'tooSmall'],
+    ['runs.0.toJointOhm', '{"value":0.1}', 'wrongType'],
+    ['runs.0.conductor.strands', '{"count":0,"diameterMm":0.2}', 'tooSmall'],
+    ['runs.0.conductor.strands', '{"count":19}', 'missingKey'],
+    ['runs.0.conductor.copperThrough', '"yes"', 'wrongType'],
     ['areas', 'null', 'wrongType'],
     ['pictures', '[{}]', 'missingKey'],
   ];
@@ -73,7 +119,15 @@ describe('openPlan refuses a value of the wrong kind, at every level', () => {
   it('501 bends and 2,001 fittings are too many', () => {
     const bends = JSON.stringify(Array.from({ length: 501 }, () => ({ xM: 1, yM: 1 })));
     expect(reasonFor(withAt('runs.0.bends', bends))).toMatchObject({ code: 'listTooLong', params: { limit: 500 } });
-    const ground = { id: 'x', name: '', sheetId: 'sheet', at: { xM: 1, yM: 1 }, zone: 'auto', locked: false };
+    const ground = {
+      id: 'x',
+      name: '',
+      sheetId: 'sheet',
+      at: { xM: 1, yM: 1 },
+      zone: 'auto',
+      takes: null,
+      locked: false,
+    };
     const many = Array.from({ length: 2001 }, (_, index) => ({ ...ground, id: `g${index}`, kind: 'ground' }));
     const reason = reasonFor(withAt('fittings', JSON.stringify(many)));
     expect(reason).toMatchObject({ code: 'listTooLong', where: 'fittings', params: { limit: 2000 } });
@@ -136,7 +190,7 @@ describe('openPlan says where, and by which name', () => {
 
   it('what would have been allowed, as a plain list', () => {
     expect(reasonFor(withAt('runs.2.kind', '"signal"')).params).toEqual({
-      expected: 'power, ground, remote',
+      expected: 'power, ground, remote, factory',
       found: '"signal"',
       name: 'Name of long',
     });
@@ -178,6 +232,38 @@ describe('openPlan refuses parts that do not fit each other', () => {
   ])('%s = %s: %s', (path, json, code, params) => {
     const where = path.replace(/\.(\d+)/g, '[$1]');
     expect(reasonFor(withAt(path, json))).toEqual({ code, where, params });
+  });
+
+  it.each([
+    ['a fuse', 'fittings.1.link.family', 'Name of fuse'],
+    ['an output of a block', 'fittings.3.outputs.1.link.family', 'Name of block'],
+  ])('an own family that is not told, on %s', (_, path, name) => {
+    const where = path.replace(/\.(\d+)/g, '[$1]');
+    const reason = { code: 'unknownFamily', where, params: { family: 'own2', name } };
+    expect(reasonFor(withAt(path, '"own2"'))).toEqual(reason);
+    const told = changed((document) => {
+      const { settings } = document as unknown as { settings: { ownLinks: unknown[] } };
+      settings.ownLinks = [JSON.parse(ownLink()), JSON.parse(ownLink({ family: 'own2' }))];
+    });
+    const family = '"family":"auto"';
+    expect(openPlan(told.replaceAll(family, '"family":"own2"')).ok).toBe(true);
+    expect(reasonFor(told.replaceAll(family, '"family":"own3"')).code).toBe('unknownFamily');
+  });
+
+  it('an own family told twice', () => {
+    const twice = `[${ownLink()},${ownLink({ family: 'own2' })},${ownLink({ name: 'Again' })}]`;
+    expect(reasonFor(withAt('settings.ownLinks', twice))).toEqual({
+      code: 'duplicateFamily',
+      where: 'settings.ownLinks[2].family',
+      params: { family: 'own1', name: 'Again' },
+    });
+  });
+
+  it('a run to the second supply of an amplifier that has one', () => {
+    const second = withAt('runs.3.to.terminal', '"supply2"');
+    expect(reasonFor(second)).toMatchObject({ code: 'unknownTerminal', params: { terminal: 'supply2' } });
+    const two = second.replace('"supplyInputs":"one"', '"supplyInputs":"two"');
+    expect(openPlan(two).ok).toBe(true);
   });
 
   it('a run from a terminal to itself', () => {

@@ -5,8 +5,11 @@ import { MAX_VALUES } from '../../src/plan/scan.ts';
 import { changed, nested, type Raw, reasonFor, text, withAt } from './support/hostile.ts';
 
 describe('every reason there is', () => {
-  const ground = (index: number) => `{"id":"g${index}","name":"","sheetId":"sheet","at":{"xM":1,"yM":1},"zone":"auto",`;
+  const ground = (index: number) =>
+    `{"id":"g${index}","name":"","sheetId":"sheet","at":{"xM":1,"yM":1},"zone":"auto","takes":null,`;
   const grounds = Array.from({ length: 2001 }, (_, index) => `${ground(index)}"locked":false,"kind":"ground"}`);
+  const own = (family: string) =>
+    `{"family":"${family}","name":"","seat":"holder","ratingsA":[60],"breakingA":null,"ratedV":32}`;
   /** One text for each code; a code without a text does not compile. A failed migration has its tests beside the steps. */
   const oneOfEach: Record<Exclude<OpenCode, 'migrationFailed'>, string> = {
     empty: '',
@@ -36,10 +39,12 @@ describe('every reason there is', () => {
     brokenText: withAt('runs.1.nearerImpossible', '"\\udfff"'),
     duplicateId: withAt('runs.1.id', '"feed"'),
     duplicateTerminal: withAt('fittings.3.outputs.1.terminal', '"out1"'),
+    duplicateFamily: withAt('settings.ownLinks', `[${own('own2')},${own('own2')}]`),
     unknownSheet: withAt('runs.1.sheetId', '"none"'),
     unknownFitting: withAt('runs.1.from.fittingId', '"none"'),
     unknownTerminal: withAt('runs.1.from.terminal', '"bus"'),
     unknownGauge: withAt('runs.1.conductor.size', '"mm2:3"'),
+    unknownFamily: withAt('settings.linkFamilies', '["own2"]'),
     endOffSheet: changed(({ sheets, fittings }) => {
       const [sheet, last] = [sheets?.[0], fittings?.[7]];
       if (sheets !== undefined && sheet !== undefined) sheets[1] = { ...sheet, id: 'other' as unknown as Raw };

@@ -146,6 +146,7 @@ describe('labels', () => {
     power: String,
     gauge: String,
     unprotected: String,
+    locked: 'locked',
     separator: ' ',
   };
   const drawn = drawSheet(feedPlan(), sheetOf(feedPlan()), answerWith(), words);
@@ -218,5 +219,19 @@ describe('labels', () => {
   it('grow with the page', () => {
     const [small, large] = [1, 1.25].map((scale) => layOutLabels(drawn, camera, size, { keep: null, scale })[0]);
     expect(large?.widthPx).toBeCloseTo(1.25 * (small?.widthPx ?? 0), 6);
+  });
+
+  it('keep clear of the title of the pane and of its scale, unless they have to be shown', () => {
+    // wherever the camera looks, so that names come to lie in both corners
+    for (const centreXM of [0.5, 1, 1.5, 2, 2.5, 3]) {
+      for (const centreYM of [0, 0.5, 1, 1.5, 2]) {
+        const placed = layOutLabels(drawn, { ...camera, centreXM, centreYM }, size, options);
+        for (const { xPx, yPx, widthPx, heightPx } of placed) {
+          const isOnTitle = xPx - widthPx / 2 < 150 && yPx - heightPx / 2 < 44;
+          const isOnScale = xPx + widthPx / 2 > size.widthPx - 170 && yPx + heightPx / 2 > size.heightPx - 30;
+          expect([centreXM, centreYM, isOnTitle || isOnScale]).toEqual([centreXM, centreYM, false]);
+        }
+      }
+    }
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
-import { inputBounds } from '../../src/panels/inputs.ts';
+import { boundsIn } from '../../src/panels/inputs.ts';
 import { addOutput } from '../../src/plan/edits/addOutput.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../src/plan/edits/changeRun.ts';
@@ -9,8 +9,9 @@ import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
 import { removeRun } from '../../src/plan/edits/removeRun.ts';
 import { setInput } from '../../src/plan/edits/setInput.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { notCheckedOf, notToldOf, remedyOf, sentenceOf } from '../../src/words/answer.ts';
 import { words } from '../../src/words/full.ts';
-import { nameOfId, notCheckedOf, notToldOf, remedyOf, sentenceOf } from '../../src/words/index.ts';
+import { nameOfId } from '../../src/words/index.ts';
 import { examplePlan } from '../panels/fixture.ts';
 
 const plan = examplePlan();
@@ -18,6 +19,8 @@ const thin = {
   size: 'sae:8',
   material: { value: 'cca10', origin: 'told' },
   insulationC: { value: 60, origin: 'told' },
+  strands: null,
+  copperThrough: null,
 } as const;
 
 /** Plans that between them break many rules. */
@@ -68,7 +71,7 @@ describe.each(ANSWERS)('the answer for a plan: %s', (_title, of, answer) => {
         const name = words.whys.step(label ?? symbol);
         expect([label ?? symbol, name]).not.toEqual([label ?? symbol, label ?? symbol]);
         if (edit === undefined || typeof value !== 'number') continue;
-        const { min, max } = inputBounds(edit);
+        const { min, max } = boundsIn(of, edit);
         expect([edit, value >= min && value <= max]).toEqual([edit, true]);
         expect(setInput(of, edit, value, 'measured'), edit).not.toBe(of);
       }

@@ -10,9 +10,10 @@ import { drawnA } from '../demand.ts';
 import { limitsOf } from '../limits.ts';
 import type { Model } from '../model.ts';
 import { fixedOhms } from '../ohms.ts';
-import { ANY_SIZE } from '../operate.ts';
+import { ANY_SIZE, summedBehind } from '../operate.ts';
+import { hotAtOverload } from '../overload.ts';
 import { linkEdge, pickRating } from '../ratings.ts';
-import { decidingStates, heatingShare } from '../states.ts';
+import { decidingStates, heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
 import type { Lot } from './lots.ts';
 import { type Criterion, dropLimitV } from './trial.ts';
@@ -29,16 +30,18 @@ export interface LeastFigures {
 }
 
 /** Least voltage a load that is to keep the drop limit can have: what it draws in proportion is no less than there. */
-function leastVolts(model: Model, volts: number, load: number, fixed: readonly number[]): number {
-  const { demands, ways, settings, circuit } = model;
-  const most = demands.map((demand) =>
-    demand === null ? 0 : Math.max(drawnA(demand, volts / 2), drawnA(demand, volts)),
-  );
+function leastVolts(
+  model: Model,
+  volts: number,
+  load: number,
+  fixed: readonly number[],
+  mostA: readonly number[],
+): number {
+  const { ways, settings, circuit } = model;
   let lost = dropLimitV(model);
-  for (const edge of ways.edgesOf[load] ?? []) {
+  for (const edge of ways.wayOf(load)) {
     const isLink = edge >= circuit.cables.length && edge < circuit.cables.length + circuit.links.length;
-    const amps = (ways.behind[edge] ?? []).reduce((sum, other) => sum + (most[other] ?? 0), 0);
-    lost += isLink ? 2 * settings.linkDropV.value : (fixed[edge] ?? 0) * amps;
+    lost += isLink ? 2 * settings.linkDropV.value : (fixed[edge] ?? 0) * (mostA[edge] ?? 0);
   }
   return Math.max(volts / 2, volts - lost);
 }
@@ -57,28 +60,44 @@ export function leastFigures(model: Model, largest: readonly GaugeId[]): LeastFi
     const size = largest[edge] ?? ANY_SIZE;
     return ohm + conductorOhm(model, edge, size, settledC(model, edge, size, 0));
   });
+  const mostA = summedBehind(
+    model,
+    demands.map((demand) => (demand === null ? 0 : Math.max(drawnA(demand, volts / 2), drawnA(demand, volts)))),
+  );
   let amps: number[] = sides.edges.map(() => 0);
   for (let round = 0; round < ROUNDS; round += 1) {
-    const before = amps;
-    amps = sides.edges.map(() => 0);
-    for (const [load, demand] of demands.entries()) {
-      if (demand === null) continue;
-      const way = ways.edgesOf[load] ?? [];
-      const lost = way.reduce((sum, edge) => sum + (ohms[edge] ?? 0) * (before[edge] ?? 0), 0);
+    const lostV = new Float64Array(sides.at.length);
+    for (const { edge, from, to } of ways.steps) lostV[to] = (lostV[from] ?? 0) + (ohms[edge] ?? 0) * (amps[edge] ?? 0);
+    const drawn = demands.map((demand, load) => {
+      if (demand === null) return 0;
+      const { plus = -1, minus = -1 } = circuit.loads[load] ?? {};
+      const lost = (lostV[plus] ?? 0) + (lostV[minus] ?? 0);
       const at =
         demand.law === 'proportional'
-          ? leastVolts(model, volts, load, fixed)
+          ? leastVolts(model, volts, load, fixed, mostA)
           : Math.max(volts / 2, volts * reach - lost);
-      for (const edge of way) amps[edge] = (amps[edge] ?? 0) + drawnA(demand, at);
-    }
+      return drawnA(demand, at);
+    });
+    amps = summedBehind(model, drawn);
   }
-  const share = heatingShare(model);
   const capacities = circuit.links.map(({ zone }, link) => {
-    const fullA = amps[linkEdge(model, link)] ?? 0;
-    const need = neededRating({ fullA, heatingA: fullA * share, holderC: ambientC(settings, zone) });
+    const edge = linkEdge(model, link);
+    const fullA = amps[edge] ?? 0;
+    const need = neededRating({
+      fullA,
+      heatingA: fullA * heatingShareAt(model, edge),
+      holderC: ambientC(settings, zone),
+    });
     return pickRating(model, link, need) ?? need;
   });
   return { amps, limits: limitsOf(model, capacities) };
+}
+
+/** Cables of a lot that the same loads' current passes. */
+interface LotPart {
+  readonly loads: readonly number[];
+  /** By size: the least drop they make on the way of each of those loads, V. */
+  readonly dropV: readonly number[];
 }
 
 /** A lot with what is known of every size of it. */
@@ -87,8 +106,7 @@ export interface LotSizes extends Lot {
   readonly sizes: readonly GaugeId[];
   /** By size: metal, m x mm2. */
   readonly cost: readonly number[];
-  /** By size: the least drop it makes on the way of each load, V. */
-  readonly dropV: readonly (readonly number[])[];
+  readonly parts: readonly LotPart[];
   /** By size: the rule it breaks whatever else is chosen; null when none is proven. */
   readonly breaks: readonly (Criterion | null)[];
 }
@@ -98,43 +116,50 @@ function surelyBreaks(model: Model, index: number, size: GaugeId, least: LeastFi
   const cable = model.circuit.cables[index];
   if (cable === undefined) return null;
   const ampacityA = cableAmpacityA(model, cable, size);
-  const heatingA = (least.amps[index] ?? 0) * heatingShare(model);
+  const heatingA = (least.amps[index] ?? 0) * heatingShareAt(model, index);
   if (ampacityA === 0 || exceeds(heatingA, ampacityA)) return 'ampacity';
   const limitA = least.limits[index] ?? 0;
   if (limitA !== Infinity && exceeds(limitA, ampacityA)) return 'fuse';
+  if (hotAtOverload(model, index, size, limitA) !== null) return 'heating';
   return isTooHot(model, index, settledC(model, index, size, heatingA)) ? 'heating' : null;
 }
 
-/** Least drop of one cable at a size on the way of each load, V. */
-export function leastDropV(model: Model, index: number, size: GaugeId, least: LeastFigures): number[] {
-  const drops = model.demands.map(() => 0);
-  const behind = model.ways.behind[index] ?? [];
-  if (behind.length === 0) return drops;
+/** Least drop of one cable at a size, on the way of every load behind it; 0 where the current has a choice of way, V. */
+export function leastDropV(model: Model, index: number, size: GaugeId, least: LeastFigures): number {
   const amps = least.amps[index] ?? 0;
+  if (amps === 0) return 0;
   // a conductor that settles at no temperature is ruled out by heat; here it counts at its coolest
-  const stretchC = settledC(model, index, size, amps * heatingShare(model)).map((conductorC) => conductorC ?? 20);
-  const volts = amps * conductorOhm(model, index, size, stretchC);
-  for (const load of behind) drops[load] = volts;
-  return drops;
+  const stretchC = settledC(model, index, size, amps * heatingShareAt(model, index)).map(
+    (conductorC) => conductorC ?? 20,
+  );
+  return amps * conductorOhm(model, index, size, stretchC);
 }
 
+/** The parts of some cables by the loads that they carry. */
+function partsOf(model: Model, cables: readonly number[], sizes: readonly GaugeId[], least: LeastFigures): LotPart[] {
+  const { ways } = model;
+  const alike = new Map<string, number[]>();
+  for (const cable of cables) {
+    const likeness = ways.likenessOf(cable);
+    if (likeness !== null) alike.set(likeness, [...(alike.get(likeness) ?? []), cable]);
+  }
+  return [...alike.values()].map((same) => ({
+    loads: ways.behindOf(same[0] ?? -1) ?? [],
+    dropV: sizes.map((size) => same.reduce((sum, cable) => sum + leastDropV(model, cable, size, least), 0)),
+  }));
+}
+
+/** The first rule that some cable of a lot breaks at a size, even at the least current; null when none is proven. */
+const lotBreaks = (model: Model, { cables }: Lot, size: GaugeId, least: LeastFigures): Criterion | null =>
+  cables.map((cable) => surelyBreaks(model, cable, size, least)).find((found) => found !== null) ?? null;
+
 export function lotSizes(model: Model, lot: Lot, sizes: readonly GaugeId[], least: LeastFigures): LotSizes {
-  const { cables } = lot;
-  const lengthM = cables.reduce((sum, cable) => sum + (model.circuit.cables[cable]?.length.lengthM ?? 0), 0);
+  const lengthM = lot.cables.reduce((sum, cable) => sum + (model.circuit.cables[cable]?.length.lengthM ?? 0), 0);
   return {
     ...lot,
     sizes,
     cost: sizes.map((size) => lengthM * gauge(size).areaMm2),
-    dropV: sizes.map((size) =>
-      cables
-        .map((cable) => leastDropV(model, cable, size, least))
-        .reduce(
-          (sums, drops) => sums.map((sum, load) => sum + (drops[load] ?? 0)),
-          model.demands.map(() => 0),
-        ),
-    ),
-    breaks: sizes.map(
-      (size) => cables.map((cable) => surelyBreaks(model, cable, size, least)).find((found) => found !== null) ?? null,
-    ),
+    parts: partsOf(model, lot.cables, sizes, least),
+    breaks: sizes.map((size) => lotBreaks(model, lot, size, least)),
   };
 }

@@ -5,11 +5,13 @@ import { groundPairs } from '../grounds.ts';
 import type { Model } from '../model.ts';
 import { ANY_SIZE, type StatePoint } from '../operate.ts';
 import { decidingStates, type Source, statesOf } from '../states.ts';
+import { searchBestFirst } from './bestFirst.ts';
 import { type LeastFigures, type LotSizes, leastDropV, leastFigures, lotSizes } from './bounds.ts';
 import { type LotChoice, Neighbours } from './describe.ts';
-import { findFailing, type Judge, judgeOf } from './judge.ts';
+import { type Failing, findFailing, type Judge, judgeOf, outcomeOf } from './judge.ts';
 import { lotsOf } from './lots.ts';
-import { type AtLeast, searchSizes } from './search.ts';
+import type { AtLeast, Problem } from './problem.ts';
+import { combinations, searchSizes } from './search.ts';
 import { type Criterion, dropLimitV, type Trial, tryOut } from './trial.ts';
 
 export interface Choice {
@@ -27,8 +29,18 @@ export interface Choice {
   readonly trial: Trial | null;
 }
 
-/** Sets of sizes tried before the search gives up its proof; in a meshed net bounds are poor and each takes longer. */
-const MOST_TRIALS = { radial: 400, meshed: 12 };
+/** Sets of sizes tried before the search gives up its proof. */
+const MOST_TRIALS = 400;
+/**
+ * Where current has a choice of way no size rules another out, and bounds are poor: there every set is tried that is not
+ * dearer than the one found, but only where there are no more of them than this.
+ */
+const MOST_SETS = 512;
+
+const mostTrials = ({ ways }: Model, lots: readonly LotSizes[]): number => {
+  if (ways.radial) return MOST_TRIALS;
+  return combinations(lots) <= MOST_SETS ? MOST_SETS : 0;
+};
 
 const ascending = (sizes: Iterable<GaugeId>): GaugeId[] =>
   [...new Set(sizes)].sort((one, other) => gauge(one).areaMm2 - gauge(other).areaMm2 || one.localeCompare(other));
@@ -48,8 +60,9 @@ function budgetsV(
   );
   for (const [index, cable] of model.circuit.cables.entries()) {
     const size = fixedGauge(cable);
-    if (size === null) continue;
-    for (const [load, dropV] of leastDropV(model, index, size, least).entries()) {
+    const dropV = size === null ? 0 : leastDropV(model, index, size, least);
+    if (dropV === 0) continue;
+    for (const load of model.ways.behindOf(index) ?? []) {
       if (!relaxed.has(load)) budgets[load] = (budgets[load] ?? 0) - dropV;
     }
   }
@@ -62,7 +75,9 @@ function groundsAtLeast(model: Model, lots: readonly LotSizes[], sizes: readonly
     const lot = lotOf.get(ground);
     const size = sizes[feed];
     if (lot === undefined || size === undefined) return [];
-    return [{ ground: lot, feed: lotOf.get(feed) ?? { areaMm2: gauge(size).areaMm2 } }];
+    const materialOf = (cable: number) => model.circuit.cables[cable]?.conductor.material.value ?? 'copper';
+    const materials = { groundMaterial: materialOf(ground), feedMaterial: materialOf(feed) };
+    return [{ ground: lot, feed: lotOf.get(feed) ?? size, ...materials }];
   });
 }
 
@@ -76,6 +91,19 @@ function withSizes(base: readonly GaugeId[], lots: readonly LotSizes[], chosen: 
   return sizes;
 }
 
+/** Nothing to choose: every cable that carries current has its size. */
+function asFixed(model: Model, trialSizes: readonly GaugeId[]): Choice {
+  return {
+    sizes: model.circuit.cables.map(fixedGauge),
+    trialSizes,
+    lots: [],
+    failing: [],
+    unknownLoads: new Set(),
+    proven: true,
+    trial: tryOut(model, trialSizes),
+  };
+}
+
 /** Sizes with some states worked while they are tried; null when what is chosen then fails in another. */
 function chooseIn(
   model: Model,
@@ -85,6 +113,8 @@ function chooseIn(
 ): Choice | null {
   const { circuit } = model;
   const largest = circuit.cables.map((cable) => fixedGauge(cable) ?? largestSize);
+  const auto = lotsOf(model);
+  if (auto.length === 0) return asFixed(model, largest);
   const least = leastFigures(model, largest);
   const trials = new Map<string, Trial>();
   let near: readonly StatePoint[] = [];
@@ -98,18 +128,31 @@ function chooseIn(
     return trial;
   };
 
-  const all = lotsOf(model).map((lot) => lotSizes(model, lot, stock, least));
-  const found = findFailing(model, all, tryOnce(largest));
-  const lots = all.filter(({ loads }) => !loads.some((load) => found.unknown.has(load)));
-  const judge = judgeOf(model, lots, found);
-  const budgetV = budgetsV(model, least, judge);
-  const { sizes: picked, proven } = searchSizes({
-    lots,
-    budgetV,
-    atLeast: groundsAtLeast(model, lots, largest),
-    accepts: (sizes) => judge.faults(tryOnce(withSizes(largest, lots, sizes))).length === 0,
-    mostTrials: model.ways.radial ? MOST_TRIALS.radial : MOST_TRIALS.meshed,
-  });
+  const all = auto.map((lot) => lotSizes(model, lot, stock, least));
+  const setUp = (found: Failing) => {
+    const lots = all.filter(({ loads }) => !loads.some((load) => found.unknown.has(load)));
+    const judge = judgeOf(model, lots, found);
+    const outcome = outcomeOf(model, lots, judge);
+    const problem: Problem = {
+      lots,
+      budgetV: budgetsV(model, least, judge),
+      atLeast: groundsAtLeast(model, lots, largest),
+      trial: (sizes) => outcome(tryOnce(withSizes(largest, lots, sizes))),
+      mostTrials: mostTrials(model, lots),
+    };
+    return { found, lots, judge, problem };
+  };
+  const atLargest = tryOnce(largest);
+  const usual = setUp(findFailing(model, all, atLargest));
+  // where current has a choice of way, what fails at the largest sizes may hold at others
+  const hopeful =
+    model.ways.radial || usual.found.failing.length === 0
+      ? null
+      : setUp(findFailing(model, all, { ...atLargest, breaches: [] }));
+  const hoped = hopeful === null || hopeful.found.failing.length > 0 ? null : searchBestFirst(hopeful.problem);
+  const { found, lots, judge, problem } = hopeful !== null && hoped !== null ? hopeful : usual;
+  const { budgetV } = problem;
+  const { sizes: picked, proven } = hoped === null ? searchSizes(problem) : { sizes: hoped, proven: true };
   const trialSizes = withSizes(largest, lots, picked);
   const trial = tryOut(model, trialSizes, { leastA: least.amps, near });
   if (states.length < statesOf(model).length && judge.faults(trial).length > judge.faults(tryOnce(trialSizes)).length)

@@ -2,7 +2,8 @@
 import { type GaugeId, gauge, gaugesOf } from '../../calc/conductor/gauge.ts';
 import { exceeds } from '../conductor.ts';
 import type { Model } from '../model.ts';
-import { type LeastFigures, type LotSizes, leastDropV, lotSizes } from './bounds.ts';
+import { once } from '../perModel.ts';
+import { type LeastFigures, type LotSizes, lotSizes } from './bounds.ts';
 import type { Judge } from './judge.ts';
 import type { Breach, Criterion, Trial } from './trial.ts';
 
@@ -41,55 +42,69 @@ export class Neighbours {
   constructor(chosen: Chosen) {
     this.#chosen = chosen;
     const spent = chosen.budgetV.map(() => 0);
-    for (const { cables } of chosen.lots) this.#addDropV(spent, cables, null, 1);
+    for (const lot of chosen.lots) {
+      const pick = lot.sizes.indexOf(this.#sizeOf(lot));
+      for (const { loads, dropV } of lot.parts) {
+        for (const load of loads) spent[load] = (spent[load] ?? 0) + (dropV[pick] ?? 0);
+      }
+    }
     this.#spentV = spent;
   }
 
-  #addDropV(spent: number[], cables: readonly number[], size: GaugeId | null, sign: 1 | -1): void {
-    const { model, sizes, least } = this.#chosen;
-    for (const cable of cables) {
-      const at = size ?? sizes[cable];
-      if (at === undefined) continue;
-      for (const [load, dropV] of leastDropV(model, cable, at, least).entries()) {
-        spent[load] = (spent[load] ?? 0) + sign * dropV;
-      }
-    }
+  #sizeOf({ cables }: LotSizes): GaugeId {
+    return this.#chosen.sizes[cables[0] ?? -1] as GaugeId;
   }
 
   /** What one lot at another size breaks; found without an operating point where it can be. */
   #breaksAt(lot: LotSizes, size: GaugeId): Criterion | null {
     const { model, budgetV, least, sizes, judge, tryOnce } = this.#chosen;
-    const spent = [...this.#spentV];
-    this.#addDropV(spent, lot.cables, null, -1);
-    this.#addDropV(spent, lot.cables, size, 1);
-    if (lot.loads.some((load) => exceeds(spent[load] ?? 0, budgetV[load] ?? Infinity))) return 'drop';
-    const [sure] = lotSizes(model, lot, [size], least).breaks;
+    const pick = lot.sizes.indexOf(this.#sizeOf(lot));
+    const other = lotSizes(model, lot, [size], least);
+    const overspent = lot.parts.some(({ loads, dropV }, part) => {
+      const more = (other.parts[part]?.dropV[0] ?? 0) - (dropV[pick] ?? 0);
+      return loads.some((load) => exceeds((this.#spentV[load] ?? 0) + more, budgetV[load] ?? Infinity));
+    });
+    if (overspent) return 'drop';
+    const [sure] = other.breaks;
     if (sure != null) return sure;
     const mine = new Set(lot.cables);
     return firstOf(judge.faults(tryOnce(sizes.map((at, cable) => (mine.has(cable) ? size : at)))));
   }
 
+  /** What binds is worked out when it is first asked for: a finger that drags asks it of the feed alone. */
   describe(lot: LotSizes): LotChoice {
-    const { sizes, stock } = this.#chosen;
-    const size = sizes[lot.cables[0] ?? -1] as GaugeId;
+    const { stock } = this.#chosen;
+    const size = this.#sizeOf(lot);
     const smaller = stock[stock.indexOf(size) - 1];
-    const governs = smaller === undefined ? 'smallest' : this.#breaksAt(lot, smaller);
+    const governs = once(() => (smaller === undefined ? 'smallest' : this.#breaksAt(lot, smaller)));
+    const smallest = once(() => this.#smallest(lot, size, governs() === null ? undefined : smaller));
     return {
       cables: lot.cables,
       size,
-      governs,
-      smallest: this.#smallest(lot, size, governs === null ? undefined : smaller),
+      get governs() {
+        return governs();
+      },
+      get smallest() {
+        return smallest();
+      },
     };
   }
 
-  /** Down from the size chosen, as far as the rules hold; no size as small as one that fails need be tried. */
+  /**
+   * Where no current has a choice of way: down from the size chosen, as far as the rules hold, and no size as small as
+   * one that fails need be tried. Elsewhere a thinner one may hold where a thicker one fails: every one is tried.
+   */
   #smallest(lot: LotSizes, size: GaugeId, fails: GaugeId | undefined): GaugeId | null {
-    const belowMm2 = fails === undefined ? 0 : gauge(fails).areaMm2;
-    const all = gaugesOf(this.#chosen.model.settings.sizeSystem);
-    let smallest = all.find((candidate) => gauge(candidate).areaMm2 >= gauge(size).areaMm2) ?? null;
+    const { model } = this.#chosen;
+    const all = gaugesOf(model.settings.sizeSystem);
+    const enough = all.find((candidate) => gauge(candidate).areaMm2 >= gauge(size).areaMm2) ?? null;
     const thinner = all.filter((candidate) => gauge(candidate).areaMm2 < gauge(size).areaMm2);
+    const holds = (candidate: GaugeId): boolean => this.#breaksAt(lot, candidate) === null;
+    if (!model.ways.radial) return thinner.find(holds) ?? enough;
+    const belowMm2 = fails === undefined ? 0 : gauge(fails).areaMm2;
+    let smallest = enough;
     for (const candidate of thinner.toReversed()) {
-      if (gauge(candidate).areaMm2 <= belowMm2 || this.#breaksAt(lot, candidate) !== null) break;
+      if (gauge(candidate).areaMm2 <= belowMm2 || !holds(candidate)) break;
       smallest = candidate;
     }
     return smallest;

@@ -5,6 +5,7 @@ import { cableDropV, wayDrop } from '../drop.ts';
 import type { Model } from '../model.ts';
 import type { Operating } from '../operate.ts';
 import type { LotSizes } from './bounds.ts';
+import type { Outcome } from './problem.ts';
 import { type Breach, type Criterion, dropLimitV, type Trial } from './trial.ts';
 
 export interface Failing {
@@ -32,6 +33,9 @@ function autoDropV(model: Model, operating: Operating, load: number): number {
   );
 }
 
+const lotByCable = (lots: readonly LotSizes[]): ReadonlyMap<number, number> =>
+  new Map(lots.flatMap(({ cables }, lot) => cables.map((cable) => [cable, lot] as const)));
+
 /**
  * Sorts out what no size in stock can mend: lots of which every size is ruled out, and what still breaks with every
  * auto cable at its largest. A drop that cables fixed by hand make too great by themselves is no lot's failing: the
@@ -46,11 +50,14 @@ export function findFailing(model: Model, lots: readonly LotSizes[], { operating
     const atLargest = breaks.at(-1);
     if (atLargest != null && breaks.every((found) => found !== null)) bind(lot, atLargest);
   }
+  const lotOf = lotByCable(lots);
   const relaxed = new Set<number>();
-  for (const { criterion, cable, load } of breaches) {
+  for (const { criterion, cable, load, feed } of breaches) {
+    // a feed that is chosen too may yet be small enough for the largest ground
+    if (feed !== undefined && lotOf.has(feed)) continue;
     if (cable !== null) {
-      const lot = lots.findIndex(({ cables }) => cables.includes(cable));
-      if (lot >= 0) bind(lot, criterion);
+      const lot = lotOf.get(cable);
+      if (lot !== undefined) bind(lot, criterion);
     } else if (load !== null) {
       const autoV = operating.ok ? autoDropV(model, operating, load) : Infinity;
       if (!exceeds(autoV, dropLimitV(model))) relaxed.add(load);
@@ -72,4 +79,23 @@ export function judgeOf(model: Model, lots: readonly LotSizes[], { unknown, rela
     return exceeds(autoDropV(model, operating, load), dropLimitV(model));
   };
   return { unknown, relaxed, faults: (trial) => trial.breaches.filter((breach) => isFault(trial, breach)) };
+}
+
+/** What a trial means for the search: whether it will do, and if not, by how much and whose fault. */
+export function outcomeOf(model: Model, lots: readonly LotSizes[], judge: Judge): (trial: Trial) => Outcome {
+  const lotOf = lotByCable(lots);
+  return (trial) => {
+    const faults = judge.faults(trial);
+    const overV = new Map<number, number>();
+    const atFault = new Map<number, Criterion>();
+    for (const { criterion, cable, load } of faults) {
+      const lot = lotOf.get(cable ?? -1);
+      if (lot !== undefined) atFault.set(lot, criterion);
+      else if (load !== null && trial.operating.ok) {
+        const drops = trial.operating.states.map((point) => wayDrop(model, point, load));
+        overV.set(load, Math.max(...drops.map(({ feedV, backV }) => feedV + backV)) - dropLimitV(model));
+      }
+    }
+    return { accepted: faults.length === 0, overV, atFault };
+  };
 }

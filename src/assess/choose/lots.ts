@@ -16,17 +16,32 @@ export interface Lot {
  */
 export function lotsOf({ circuit, ways, demands }: Model): Lot[] {
   const everyLoad = [...demands.keys()].filter((load) => demands[load] !== null);
-  const groupLoads = circuit.groups.map((cables) => {
-    const behind = cables.map((cable) => ways.behind[cable]);
-    const loads = behind.includes(null) ? everyLoad : [...new Set(behind.flatMap((some) => some ?? []))];
-    return { loads, shares: !behind.includes(null) };
-  });
+  const hasChoice = (cable: number): boolean => ways.behindOf(cable) === null;
+  /** The loads of a group, and what groups with the same loads share; null where a group's current has a choice of way. */
+  const loadsOf = (cables: readonly number[]): { loads: readonly number[]; key: string } | null => {
+    if (cables.some(hasChoice)) return null;
+    const carrying = cables.filter((cable) => ways.countOf(cable) > 0);
+    const [first = -1] = carrying;
+    const likeness = ways.likenessOf(first);
+    if (carrying.every((cable) => ways.likenessOf(cable) === likeness))
+      return { loads: ways.behindOf(first) ?? [], key: `alike ${likeness}` };
+    // pieces that meet others in a pass-through
+    const loads = [...new Set(carrying.flatMap((cable) => ways.behindOf(cable) ?? []))].sort(
+      (one, other) => one - other,
+    );
+    const same = [...circuit.cables.keys()].find(
+      (cable) => ways.countOf(cable) === loads.length && loads.every((load) => ways.carries(cable, load)),
+    );
+    return { loads, key: same === undefined ? `loads ${loads.join()}` : `alike ${ways.likenessOf(same)}` };
+  };
   const lots = new Map<string, { cables: number[]; loads: readonly number[] }>();
   for (const [group, cables] of circuit.groups.entries()) {
-    const { loads = [], shares = false } = groupLoads[group] ?? {};
     const first = circuit.cables[cables[0] ?? -1];
-    if (first === undefined || fixedGauge(first) !== null || loads.length === 0) continue;
-    const key = shares ? `loads ${[...loads].sort((one, other) => one - other).join()}` : `group ${group}`;
+    if (first === undefined || fixedGauge(first) !== null) continue;
+    const { loads, key: way } = loadsOf(cables) ?? { loads: everyLoad, key: `group ${group}` };
+    if (loads.length === 0) continue;
+    // what is not of one metal is not one size: a clad ground has to be thicker than its copper feed
+    const key = `${way} ${first.conductor.material.value}`;
     const lot = lots.get(key) ?? { cables: [], loads };
     lot.cables.push(...cables);
     lots.set(key, lot);

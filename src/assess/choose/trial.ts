@@ -1,13 +1,14 @@
 /** One set of sizes tried out: its operating point, and every rule on conductors that it breaks. */
-import { type GaugeId, gauge } from '../../calc/conductor/gauge.ts';
+import type { GaugeId } from '../../calc/conductor/gauge.ts';
 import { cableAmpacityA } from '../capacity.ts';
-import { exceeds, isTooHot } from '../conductor.ts';
+import { exceeds, isTooHot, settledC } from '../conductor.ts';
 import { wayDrop } from '../drop.ts';
-import { groundPairs } from '../grounds.ts';
+import { conductsLess, groundPairs, type Metal } from '../grounds.ts';
 import { limitsOf } from '../limits.ts';
 import type { Model } from '../model.ts';
 import { type CannotCarry, type OperateOptions, type Operating, operate } from '../operate.ts';
-import { heatingShare } from '../states.ts';
+import { hotAtOverload } from '../overload.ts';
+import { heatingShareAt } from '../states.ts';
 
 export type Criterion = 'drop' | 'fuse' | 'ampacity' | 'heating' | 'ground';
 
@@ -17,6 +18,8 @@ export interface Breach {
   readonly cable: number | null;
   /** The amplifier whose way loses too much, or whose feed a ground is smaller than. */
   readonly load: number | null;
+  /** The feed that a ground conducts less than. */
+  readonly feed?: number;
 }
 
 export interface Trial {
@@ -30,8 +33,8 @@ export interface Trial {
 export const dropLimitV = ({ settings }: Pick<Model, 'settings'>): number =>
   settings.dropLimit.value * settings.systemV;
 
-/** What a link lets pass: its rating, or what it would have to carry where none is fitted. */
-export const capacitiesOf = ({ ratings, needs }: Operating): number[] =>
+/** What sizes are chosen for: a link's rating, or what it would have to carry where none held does. */
+const capacitiesOf = ({ ratings, needs }: Operating): number[] =>
   ratings.map((rating, link) => rating ?? needs[link] ?? 0);
 
 function cableBreaches(
@@ -40,7 +43,6 @@ function cableBreaches(
   sizes: readonly GaugeId[],
   limits: readonly number[],
 ): Breach[] {
-  const share = heatingShare(model);
   return model.circuit.cables.flatMap((cable, index): Breach[] => {
     const size = sizes[index];
     if (size === undefined) return [];
@@ -51,9 +53,13 @@ function cableBreaches(
     };
     const limitA = limits[index] ?? 0;
     if (limitA !== Infinity && exceeds(limitA, ampacityA)) breach('fuse');
-    const heatingA = (operating.fullA[index] ?? 0) * share;
+    const heatingA = (operating.fullA[index] ?? 0) * heatingShareAt(model, index);
     if (ampacityA === 0 || exceeds(heatingA, ampacityA)) breach('ampacity');
-    if (operating.states.some(({ stretchC }) => isTooHot(model, index, stretchC[index] ?? []))) breach('heating');
+    // each battery feeding alone counts too: the states' own temperatures are those of batteries that share
+    const isHot =
+      operating.states.some(({ stretchC }) => isTooHot(model, index, stretchC[index] ?? [])) ||
+      isTooHot(model, index, settledC(model, index, size, heatingA));
+    if (isHot || hotAtOverload(model, index, size, limitA) !== null) breach('heating');
     return breaches;
   });
 }
@@ -71,14 +77,14 @@ function dropBreaches(model: Model, operating: Operating): Breach[] {
 }
 
 function groundBreaches(model: Model, sizes: readonly (GaugeId | null)[]): Breach[] {
-  const areaMm2 = (cable: number): number | null => {
-    const size = sizes[cable];
-    return size == null ? null : gauge(size).areaMm2;
+  const metalOf = (cable: number): Metal | null => {
+    const [size, material] = [sizes[cable], model.circuit.cables[cable]?.conductor.material.value];
+    return size == null || material === undefined ? null : { size, material };
   };
   return groundPairs(model).flatMap(({ ground, feed, load }): Breach[] => {
-    const [groundMm2, feedMm2] = [areaMm2(ground), areaMm2(feed)];
-    if (groundMm2 === null || feedMm2 === null || !exceeds(feedMm2, groundMm2)) return [];
-    return [{ criterion: 'ground', cable: ground, load }];
+    const [of, than] = [metalOf(ground), metalOf(feed)];
+    if (of === null || than === null || !conductsLess(of, than)) return [];
+    return [{ criterion: 'ground', cable: ground, load, feed }];
   });
 }
 

@@ -1,3 +1,4 @@
+import { amplifierOf } from '../circuit.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
 /** RULES 5: an amplifier without a fuse of its own, and no largest external fuse told: ask its maker. */
@@ -5,9 +6,16 @@ export const askExternalFuse: Rule = {
   id: 'ask-external-fuse',
   sensitive: false,
   check: ({ model }) =>
-    model.circuit.loads.flatMap(({ fitting }) =>
-      (fitting.onboardFusesA ?? []).length > 0 || fitting.externalFuseMaxA !== null
+    model.circuit.loads.flatMap((load) => {
+      const amplifier = amplifierOf(load);
+      return amplifier === null || (amplifier.onboardFusesA ?? []).length > 0 || amplifier.externalFuseMaxA !== null
         ? []
-        : [finding('ask-external-fuse', { severity: 'note', places: [fittingPlace(fitting)], source: 'feedrunRules' })],
-    ),
+        : [
+            finding('ask-external-fuse', {
+              severity: 'note',
+              places: [fittingPlace(amplifier)],
+              source: 'feedrunRules',
+            }),
+          ];
+    }),
 };

@@ -1,12 +1,11 @@
 import type { Finding } from '../answer.ts';
 import { isLoadTold } from '../facts.ts';
-import { restTerminalV } from '../terminal.ts';
-import { worstWhole } from '../worstDrop.ts';
+import { terminalVolts } from '../terminal.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
 /**
- * RULES 3: the voltage an amplifier is left with at full output, engine off and the battery's own resistance included,
- * below its cut-out: fix. With the engine always running the alternator holds the posts.
+ * RULES 3: the voltage an amplifier is left with at full output, the sources' own resistance included, below its cut-out:
+ * fix. With the engine always running and no alternator drawn the posts hold.
  */
 export const belowCutOut: Rule = {
   id: 'below-cut-out',
@@ -14,12 +13,10 @@ export const belowCutOut: Rule = {
   check: (facts) => {
     const { settings, circuit } = facts.model;
     const cutOutV = settings.cutOutV.value;
-    const atRest = settings.engineAlwaysRunning ? null : restTerminalV(facts);
+    const volts = terminalVolts(facts);
     return circuit.loads.flatMap(({ fitting }, load): Finding[] => {
-      const held = worstWhole(facts, load);
-      if (!isLoadTold(facts, load) || held === null) return [];
-      const heldV = held.point.volts - held.wholeV;
-      const terminalV = atRest === null ? heldV : (atRest[load] ?? null);
+      const terminalV = volts[load];
+      if (!isLoadTold(facts, load) || terminalV === undefined) return [];
       if (terminalV !== null && terminalV >= cutOutV) return [];
       return [
         finding('below-cut-out', {

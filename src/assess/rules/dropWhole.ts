@@ -5,7 +5,7 @@ import { finding, fittingPlace, type Rule } from './rule.ts';
 
 /** Of the whole way, post to terminal: worth knowing beyond the first share, to be mended beyond the second. */
 const NOTE_SHARE = 0.05;
-const FIX_SHARE = 0.1;
+export const FIX_SHARE = 0.1;
 
 /** RULES 3: the whole drop, with body, strap, joints and links: note above 5 %, fix above 10 %. */
 export const dropWhole: Rule = {

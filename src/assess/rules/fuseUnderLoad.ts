@@ -3,9 +3,9 @@ import type { Finding } from '../answer.ts';
 import { exceeds } from '../conductor.ts';
 import { fullOfLink, ratingOf } from '../facts.ts';
 import { linkEdge } from '../ratings.ts';
-import { heatingShare } from '../states.ts';
+import { heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
-import { finding, fittingPlace, type Rule } from './rule.ts';
+import { finding, fittingPlace, linkKey, ofOutput, type Rule } from './rule.ts';
 
 /** Largest share of a rating for long. Source: as publicly taught. */
 const CONTINUOUS_SHARE = 0.8;
@@ -20,7 +20,7 @@ export const fuseUnderLoad: Rule = {
       const ratingA = ratingOf(facts, link);
       const fullA = fullOfLink(facts, link);
       if (ratingA === null || fullA === null) return [];
-      const heatingA = fullA * heatingShare(model);
+      const heatingA = fullA * heatingShareAt(model, linkEdge(model, link));
       const forLongA = ratingA * Math.min(CONTINUOUS_SHARE, holderFactor(ambientC(model.settings, zone)));
       const sharedA = facts.operating?.sharedA[linkEdge(model, link)] ?? fullA;
       const isOver = exceeds(sharedA, ratingA);
@@ -32,9 +32,9 @@ export const fuseUnderLoad: Rule = {
         places: [fittingPlace(fitting)],
         params: { ratingA, fullA, heatingA, forLongA, terminal, alone: !isOver && isOverAlone ? 'yes' : null },
         source: isOver || isOverAlone ? 'feedrunRules' : 'continuousLoad',
-        why: `rating:${fitting.id}${terminal === null ? '' : `.${terminal}`}`,
+        why: `rating:${linkKey({ fitting, terminal })}`,
       });
-      return [{ ...found, id: terminal === null ? found.id : `${found.id}.${terminal}` }];
+      return [ofOutput(terminal, found)];
     });
   },
 };

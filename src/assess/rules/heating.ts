@@ -1,9 +1,9 @@
 import type { Finding, Place } from '../answer.ts';
 import { exceeds, settledC } from '../conductor.ts';
-import { type Facts, fullOf, sizeOf } from '../facts.ts';
+import { carriesNothing, type Facts, fullOf, sizeOf } from '../facts.ts';
 import { fuseOf } from '../fuseOf.ts';
 import { insulationOf } from '../model.ts';
-import { heatingShare } from '../states.ts';
+import { heatingShareAt } from '../states.ts';
 import { finding, linkPlaces, type Rule, runPlace } from './rule.ts';
 
 /** Equally hot but for rounding: then the name decides, so that the order of the file does not. */
@@ -23,7 +23,7 @@ interface Hot {
 function hotAt(facts: Facts, cable: number, currentA: number): Hot[] {
   const size = sizeOf(facts, cable);
   const found = facts.model.circuit.cables[cable];
-  if (size === null || found === undefined) return [];
+  if (size === null || found === undefined || carriesNothing(facts, cable)) return [];
   const classC = insulationOf(found);
   const stretchC = settledC(facts.model, cable, size, currentA);
   const conductorC = stretchC.includes(null) ? null : Math.max(...stretchC.map((value) => value ?? 0));
@@ -40,6 +40,7 @@ function told(
     places,
     params: { conductorC, classC, currentA, held },
     source: 'lumpedHeating',
+    why: `${held}:${places[0].id}`,
   });
 }
 
@@ -75,8 +76,9 @@ export const heating: Rule = {
   sensitive: true,
   check: (facts) => {
     const carrying = [...facts.model.circuit.cables.keys()].filter((cable) => (fullOf(facts, cable) ?? 0) > 0);
-    const share = heatingShare(facts.model);
-    const burning = carrying.flatMap((cable) => hotAt(facts, cable, (fullOf(facts, cable) ?? 0) * share));
+    const burning = carrying.flatMap((cable) =>
+      hotAt(facts, cable, (fullOf(facts, cable) ?? 0) * heatingShareAt(facts.model, cable)),
+    );
     const burns = new Set(burning.map(({ cable }) => cable));
     return [
       ...burning.map((hot) => told(hot, 'heatingCurrent', [runPlace(facts, hot.cable)])),

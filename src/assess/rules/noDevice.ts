@@ -12,7 +12,7 @@ function farFitting({ circuit, plan }: Model, { end }: UnprotectedWay): { readon
     case 'load':
       return circuit.loads[end.load]?.fitting;
     case 'source':
-      return circuit.sources[end.source]?.fitting;
+      return circuit.starts[end.source]?.fitting;
     case 'nothing': {
       const fittingId = circuit.places[end.node]?.fittingId;
       return plan.fittings.find(({ id }) => id === fittingId);
@@ -33,9 +33,11 @@ export const noDevice: Rule = {
       for (const way of ways.filter(isWithoutDevice)) {
         const { stub, cables, lengthM, plusMinusM } = way;
         const far = farFitting(model, way);
-        const battery = model.circuit.sources[source]?.fitting;
+        const battery = model.circuit.starts[source]?.fitting;
         const [first, ...rest] = cables.map((cable) => runPlace(facts, cable));
         if (far === undefined || battery === undefined || first === undefined) continue;
+        // what a capacitor alone can burn is told with its energy
+        if (battery.kind === 'capacitor') continue;
         const isNote = stub && lengthM + plusMinusM <= STUB_M;
         const one = finding('no-device', {
           severity: isNote ? 'note' : 'stop',

@@ -7,7 +7,7 @@ export const noRating: Rule = {
   sensitive: false,
   check: ({ model }) =>
     model.circuit.loads.flatMap(({ fitting }) =>
-      demandOf(fitting) !== null
+      demandOf(fitting, model.settings.systemV) !== null
         ? []
         : [finding('no-rating', { severity: 'fix', places: [fittingPlace(fitting)], source: 'feedrunRules' })],
     ),

@@ -1,4 +1,5 @@
 import { isFed } from '../model.ts';
+import { wiringOf } from '../wiring.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
 /** An amplifier that no battery reaches: the system will not work. */
@@ -7,7 +8,8 @@ export const notFed: Rule = {
   sensitive: false,
   check: ({ model }) =>
     model.circuit.loads.flatMap(({ fitting }, load) =>
-      isFed(model, load)
+      // with positive earth the feed is the other side, and that is what is told
+      isFed(model, load) || wiringOf(model).kind === 'positiveEarth'
         ? []
         : [finding('not-fed', { severity: 'fix', places: [fittingPlace(fitting)], source: 'feedrunRules' })],
     ),

@@ -1,4 +1,5 @@
 import type { Finding } from '../answer.ts';
+import { amplifierOf } from '../circuit.ts';
 import { demandOf, drawnA, sumOnboardA } from '../demand.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
@@ -9,8 +10,10 @@ export const ratingsDiffer: Rule = {
   id: 'ratings-differ',
   sensitive: false,
   check: ({ model }) =>
-    model.circuit.loads.flatMap(({ fitting }): Finding[] => {
-      const demand = demandOf(fitting);
+    model.circuit.loads.flatMap((load): Finding[] => {
+      const fitting = amplifierOf(load);
+      if (fitting === null) return [];
+      const demand = demandOf(fitting, model.settings.systemV);
       const fusesA = sumOnboardA(fitting);
       if (demand === null || fusesA === null || fitting.ratedW === null) return [];
       const ratedA = drawnA(demand, model.settings.restV.value);

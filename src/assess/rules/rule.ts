@@ -1,5 +1,6 @@
 import type { SourceId } from '../../calc/sources.ts';
 import type { Finding, Param, Place, RuleId, Severity } from '../answer.ts';
+import type { CircuitLink } from '../circuit.ts';
 import type { Facts } from '../facts.ts';
 
 /** One rule: what it finds, in the order of the plan. */
@@ -27,6 +28,14 @@ export function finding(
 ): Finding {
   return { id: `${rule}:${places[0].id}`, rule, severity, places, params, source, provisional, decidedBy: [], why };
 }
+
+/** How a derivation names a fuse: a fitting, or one output of a block. */
+export const linkKey = ({ fitting, terminal }: Pick<CircuitLink, 'fitting' | 'terminal'>): string =>
+  terminal === null ? fitting.id : `${fitting.id}.${terminal}`;
+
+/** The same finding of one output of a block: each output has its own. */
+export const ofOutput = (terminal: string | null, found: Finding): Finding =>
+  terminal === null ? found : { ...found, id: `${found.id}.${terminal}` };
 
 export const runPlace = (facts: Pick<Facts, 'model'>, cable: number): Place => ({
   kind: 'run',

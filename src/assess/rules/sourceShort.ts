@@ -1,6 +1,7 @@
 import type { Finding } from '../answer.ts';
 import type { Model } from '../model.ts';
 import { farEnd, reach } from '../sides.ts';
+import { wiringOf } from '../wiring.ts';
 import { finding, fittingPlace, type Rule, runPlace } from './rule.ts';
 
 /** Cables of the shortest way from a positive post to the return, the one that touches the return first; null without one. */
@@ -35,7 +36,7 @@ export const sourceShort: Rule = {
   sensitive: false,
   check: (facts) => {
     const { model } = facts;
-    if (!model.shorted) return [];
+    if (wiringOf(model).kind !== 'short') return [];
     return model.circuit.sources.flatMap(({ fitting, plus }): Finding[] => {
       const [first, ...rest] = (shortingCables(model, plus) ?? []).map((cable) => runPlace(facts, cable));
       if (first === undefined) return [];

@@ -1,6 +1,7 @@
 import type { AmplifierAnswer } from '../answer.ts';
 import { type Facts, isLoadTold } from '../facts.ts';
-import { heatingShare } from '../states.ts';
+import { loadShare } from '../states.ts';
+import { terminalVolts } from '../terminal.ts';
 import { amplifierDropWhy, currentWhy } from '../whys/amplifier.ts';
 import type { WhyBook } from '../whys/lazy.ts';
 import { worstDrop, worstWhole } from '../worstDrop.ts';
@@ -41,8 +42,8 @@ export function tellAmplifiers(facts: Facts, book: WhyBook): AmplifierAnswer[] {
     return {
       fittingId,
       fullA,
-      heatingA: fullA * heatingShare(facts.model),
-      terminalV: Math.min(...points.map(({ loadVolts }) => loadVolts[index] ?? 0)),
+      heatingA: fullA * loadShare(facts.model, index),
+      terminalV: terminalVolts(facts)[index] ?? null,
       dropCablesV,
       dropCablesPercent: percent(dropCablesV),
       dropFeedV: drop.feedV,

@@ -110,7 +110,7 @@ function unprotectedFigure(facts: Facts, { sources }: Answers): Figure {
       ...(worst.endsAt === null ? [] : [{ kind: 'fitting' as const, id: worst.endsAt.fittingId }]),
     ],
     governs: worst.plusMinusM > 0 ? 'drawn' : 'taped',
-    provisional: worstWay(model.settings.ruleSet, ways.ways, model)?.provisional ?? false,
+    provisional: worstWay(model.settings.ruleSet, ways.ways)?.provisional ?? false,
     why: worst.why,
   };
 }

@@ -1,16 +1,28 @@
 import type { Assessment, Finding, Severity } from '../answer.ts';
 import { drawnRunsThatDecide } from '../drawnDrop.ts';
-import type { Facts } from '../facts.ts';
+import { type Facts, sizeOf } from '../facts.ts';
 import { RULES } from '../rules/index.ts';
 import { rankOf } from '../unprotectedVerdict.ts';
+import { heatingWhy } from '../whys/cable.ts';
+import type { WhyBook } from '../whys/lazy.ts';
 import { flippedBy } from './flips.ts';
 
+/** The derivation of a temperature that a finding names: no run has one of its own. */
+function fileHeating(facts: Facts, { rule, why, places, params: { currentA } }: Finding, book: WhyBook): void {
+  const cable = facts.model.circuit.cables.findIndex(({ run }) => run.id === places[0]?.id);
+  const size = sizeOf(facts, cable);
+  if (rule !== 'heating' || why === null || size === null || typeof currentA !== 'number') return;
+  book.file(why, () => heatingWhy(facts, cable, size, currentA));
+}
+
 /** All findings, gravest first and otherwise in the order of the rules; each says which assumption decides it. */
-export function tellFindings(facts: Facts): Finding[] {
+export function tellFindings(facts: Facts, book: WhyBook): Finding[] {
   const found = RULES.flatMap((rule) => rule.check(facts));
   const { decided, looming } = flippedBy(facts, found);
   const all = [...found.map((one) => ({ ...one, decidedBy: decided.get(one.id) ?? [] })), ...looming];
-  return all.sort((one, other) => rankOf(other.severity) - rankOf(one.severity));
+  all.sort((one, other) => rankOf(other.severity) - rankOf(one.severity));
+  for (const one of all) fileHeating(facts, one, book);
+  return all.map((one) => (one.why === null || book.has(one.why) ? one : { ...one, why: null }));
 }
 
 /** The verdict: what is gravest, and how many; else how many drawn lengths a limit hangs on. */

@@ -4,15 +4,17 @@ import type { Finding, Severity } from '../answer.ts';
 import type { Facts } from '../facts.ts';
 import type { Model } from '../model.ts';
 import { operate } from '../operate.ts';
+import { FIX_SHARE } from '../rules/dropWhole.ts';
 import { RULES } from '../rules/index.ts';
-import { restTerminalV } from '../terminal.ts';
+import { terminalVolts } from '../terminal.ts';
 import { worstWhole } from '../worstDrop.ts';
 
 const AMBIENT_K = 15;
 
 interface Change {
   readonly path: string;
-  readonly facts: Facts;
+  /** Worked only where some rule has to be judged again. */
+  readonly facts: () => Facts;
 }
 
 type Ohms = 'bodyOhm' | 'jointOhm';
@@ -32,7 +34,7 @@ function withSettings(facts: Facts, settings: Settings): Facts {
 
 function* changes(facts: Facts): Generator<Change> {
   const { settings, circuit } = facts.model;
-  const withValue = (name: Ohms | Air, value: number): Facts =>
+  const withValue = (name: Ohms | Air, value: number) => (): Facts =>
     withSettings(facts, { ...settings, [name]: { ...settings[name], value } });
   for (const name of ['bodyOhm', 'jointOhm'] as const) {
     if (settings[name].origin !== 'assumed') continue;
@@ -46,17 +48,19 @@ function* changes(facts: Facts): Generator<Change> {
     for (const shift of [-AMBIENT_K, AMBIENT_K])
       yield { path: `settings.${name}`, facts: withValue(name, settings[name].value + shift) };
   }
-  const [battery] = circuit.sources.filter(({ fitting }) => fitting.ccaA.origin === 'assumed');
+  const [battery] = circuit.sources.filter(
+    ({ fitting }) => fitting.ccaA.origin === 'assumed' && (fitting.kind !== 'battery' || fitting.internalOhm === null),
+  );
   if (battery !== undefined && !settings.engineAlwaysRunning) {
     for (const batteryScale of [0.5, 2])
-      yield { path: `${battery.fitting.id}.ccaA`, facts: { ...facts, batteryScale } };
+      yield { path: `${battery.fitting.id}.ccaA`, facts: () => ({ ...facts, batteryScale }) };
   }
 }
 
-/** Rules whose verdict the value at that path can turn. The network is solved for the cut-out only where it is near. */
-function isMoved(rule: Finding['rule'], path: string, cutOutIsNear: boolean): boolean {
-  if (path.endsWith('.ccaA')) return rule === 'below-cut-out';
-  if (rule === 'below-cut-out') return cutOutIsNear;
+/** Rules whose verdict the value at that path can turn. */
+function isMoved(rule: Finding['rule'], path: string): boolean {
+  if (path.endsWith('.ccaA')) return rule === 'below-cut-out' || rule === 'breaking-capacity';
+  if (rule === 'breaking-capacity') return false;
   return !path.endsWith('Ohm') || !AIR_ONLY.has(rule);
 }
 
@@ -64,23 +68,36 @@ function isMoved(rule: Finding['rule'], path: string, cutOutIsNear: boolean): bo
 const MARGIN = 1.25;
 const CABLES_SHARE = 1 / 6;
 
-/** Whether anything but the battery can take an amplifier to its cut-out, or back from it. */
-function isCutOutNear(facts: Facts): boolean {
-  const atRest = restTerminalV(facts);
-  if (atRest === null) return true;
-  return facts.model.circuit.loads.some((_, load) => {
-    const whole = worstWhole(facts, load);
-    if (whole === null) return false;
-    const cablesV = whole.feedV + whole.backV;
-    const movedV = MARGIN * (whole.wholeV - cablesV + CABLES_SHARE * cablesV);
-    return Math.abs((atRest[load] ?? 0) - facts.model.settings.cutOutV.value) <= movedV;
-  });
+/** What doubling body or joints, or 15 K more, can add to the whole drop of a load at the most, V. */
+function addedV(facts: Facts, load: number): { wholeV: number; movedV: number } | null {
+  const whole = worstWhole(facts, load);
+  if (whole === null) return null;
+  const cablesV = whole.feedV + whole.backV;
+  return { wholeV: whole.wholeV, movedV: MARGIN * (whole.wholeV - cablesV + CABLES_SHARE * cablesV) };
+}
+
+/** Which of the verdicts that loom are near enough to be worked out. */
+function nearVerdicts(facts: Facts): (rule: Finding['rule'], path: string) => boolean {
+  const { circuit, settings } = facts.model;
+  const added = circuit.loads.map((_, load) => addedV(facts, load));
+  const dropIsNear = added.some((one) => one !== null && one.wholeV + one.movedV > FIX_SHARE * settings.systemV);
+  const volts = terminalVolts(facts);
+  const aboveV = (load: number): number => Math.abs((volts[load] ?? 0) - settings.cutOutV.value);
+  const cutOutIsNear = added.some((one, load) => one !== null && aboveV(load) <= one.movedV);
+  // all that is lost, were it the battery's alone
+  const lostV = (load: number): number => MARGIN * (settings.restV.value - (volts[load] ?? 0));
+  const cutOutHangsOnBattery = added.some((one, load) => one !== null && aboveV(load) <= lostV(load));
+  return (rule, path) => {
+    if (rule !== 'below-cut-out') return dropIsNear;
+    return path.endsWith('.ccaA') ? cutOutHangsOnBattery : cutOutIsNear;
+  };
 }
 
 /** Verdicts that neither body nor joints reach, but over a few thousandths of a current. */
 const AIR_ONLY: ReadonlySet<Finding['rule']> = new Set([
   'ampacity',
   'heating',
+  'overload-heating',
   'fuse-over-conductor',
   'step-down',
   'fuse-under-load',
@@ -102,13 +119,22 @@ export function flippedBy(
   if (facts.operating === null) return { decided: new Map(), looming: [] };
   const before = new Map(found.map(({ id, severity }): [string, Severity] => [id, severity]));
   const sensitive = RULES.filter((rule) => rule.sensitive);
-  const cutOutIsNear = isCutOutNear(facts);
+  const isNear = nearVerdicts(facts);
+  const foundRules = new Set(found.map(({ rule }) => rule));
+  const isAsked = (rule: Finding['rule'], path: string): boolean => {
+    if (!isMoved(rule, path)) return false;
+    // a verdict that is absent and does not loom is told by nobody
+    if (rule === 'below-cut-out' || !foundRules.has(rule)) return LOOMING.has(rule) && isNear(rule, path);
+    return true;
+  };
   const mark = (id: string, path: string): void => {
     decided.set(id, (decided.get(id) ?? new Set()).add(path));
   };
   for (const change of changes(facts)) {
-    const rules = sensitive.filter(({ id }) => isMoved(id, change.path, cutOutIsNear));
-    const after = rules.flatMap((rule) => rule.check(change.facts));
+    const rules = sensitive.filter(({ id }) => isAsked(id, change.path));
+    if (rules.length === 0) continue;
+    const changed = change.facts();
+    const after = rules.flatMap((rule) => rule.check(changed));
     const severities = new Map(after.map(({ id, severity }): [string, Severity] => [id, severity]));
     const judged = new Set(rules.map(({ id }) => id));
     for (const { id, rule, severity } of found) {

@@ -6,7 +6,8 @@ import type { Cable } from '../circuit.ts';
 import { cableDropV } from '../drop.ts';
 import { type Facts, fullOf, sizeOf } from '../facts.ts';
 import { lengthOf } from '../length.ts';
-import { heatingShare } from '../states.ts';
+import { per } from '../perModel.ts';
+import { heatingShareAt } from '../states.ts';
 import { cableAmpacityWhy, cableDropWhy, sizeWhy, worstPoint } from '../whys/cable.ts';
 import type { WhyBook } from '../whys/lazy.ts';
 import { lengthWhy } from '../whys/length.ts';
@@ -45,11 +46,17 @@ function conductorC({ operating }: Facts, index: number): number | null {
   return stretches.length === 0 || stretches.includes(null) ? null : Math.max(...stretches.map((value) => value ?? 0));
 }
 
+const lotsByCable = per(
+  ({ lots }: Facts['choice']) => new Map(lots.flatMap((lot) => lot.cables.map((cable) => [cable, lot] as const))),
+);
+
+const bareCables = per((unprotected: Facts['unprotected']) => new Set(unprotected.flatMap(({ cables }) => cables)));
+
 function cableAnswer(facts: Facts, cable: Cable, index: number, lengths: Lengths, book: WhyBook): RunAnswer {
   const { model, choice, limits, unprotected } = facts;
   const size = sizeOf(facts, index);
   const isFixed = fixedGauge(cable) !== null;
-  const lot = choice.lots.find(({ cables }) => cables.includes(index));
+  const lot = lotsByCable(choice).get(index);
   const told = size === null ? null : fullOf(facts, index);
   const point = told === null ? null : worstPoint(facts, index);
   const dropV = point === null ? null : cableDropV(point, index);
@@ -59,17 +66,22 @@ function cableAnswer(facts: Facts, cable: Cable, index: number, lengths: Lengths
     ...lengths,
     gauge: size,
     chosen: !isFixed,
-    governs: isFixed ? 'fixed' : (lot?.governs ?? null),
-    smallest: isFixed ? null : (lot?.smallest ?? null),
+    // worked out when they are first read: to whoever reads or prints the answer it is a plain object
+    get governs() {
+      return isFixed ? 'fixed' : (lot?.governs ?? null);
+    },
+    get smallest() {
+      return isFixed ? null : (lot?.smallest ?? null);
+    },
     areaMm2: size === null ? null : gauge(size).areaMm2,
     fullA: told,
-    heatingA: told === null ? null : told * heatingShare(model),
+    heatingA: told === null ? null : told * heatingShareAt(model, index),
     ampacityA: size === null ? null : cableAmpacityA(model, cable, size),
     conductorC: told === null ? null : conductorC(facts, index),
     dropV,
     dropPercent: dropV === null ? null : (100 * dropV) / model.settings.systemV,
     limitA: limitA === Infinity || limitA === 0 ? null : limitA,
-    unprotectedM: unprotected.some(({ cables }) => cables.includes(index)) ? cable.length.lengthM : 0,
+    unprotectedM: bareCables(unprotected).has(index) ? cable.length.lengthM : 0,
     whySize: size === null ? null : book.file(`size:${id}`, () => sizeWhy(facts, cable, index, size, lot)),
     whyDrop:
       size === null || point === null

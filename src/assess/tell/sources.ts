@@ -1,3 +1,4 @@
+import type { FittingKind } from '../../plan/schema.ts';
 import type { SourceAnswer } from '../answer.ts';
 import type { Facts } from '../facts.ts';
 import type { UnprotectedWay } from '../unprotected.ts';
@@ -15,7 +16,7 @@ function endOf({ model }: Facts, { end, cables }: UnprotectedWay): SourceAnswer[
     case 'load':
       return at(circuit.loads[end.load]?.fitting.id, end.terminal);
     case 'source':
-      return at(circuit.sources[end.source]?.fitting.id, 'positive');
+      return at(circuit.starts[end.source]?.fitting.id, liveTerminal(circuit.starts[end.source]?.fitting.kind));
     case 'nothing': {
       const place = cables.length === 0 ? null : (circuit.places[end.node] ?? null);
       return at(place?.fittingId, place?.terminal ?? null);
@@ -23,12 +24,16 @@ function endOf({ model }: Facts, { end, cables }: UnprotectedWay): SourceAnswer[
   }
 }
 
-/** An answer for every battery, in the order of the plan. */
+/** The terminal of a source that its cable leaves from. */
+const liveTerminal = (kind: FittingKind | undefined): string =>
+  kind === 'jumpPost' || kind === 'takeOff' ? 'stud' : 'positive';
+
+/** An answer for every place at which live cable begins: batteries first, in the order of the plan. */
 export function tellSources(facts: Facts, book: WhyBook): SourceAnswer[] {
   const { circuit } = facts.model;
   return facts.unprotected.map((unprotected): SourceAnswer => {
     const { source, greatest, totalM } = unprotected;
-    const fittingId = circuit.sources[source]?.fitting.id ?? '';
+    const fittingId = circuit.starts[source]?.fitting.id ?? '';
     return {
       fittingId,
       unprotectedM: greatest.lengthM,

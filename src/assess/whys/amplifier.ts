@@ -1,16 +1,19 @@
 import { type Why, whyBuilder } from '../../calc/why.ts';
 import type { CircuitLoad } from '../circuit.ts';
-import { type Demand, RATED_AT_V } from '../demand.ts';
-import { cableDropV } from '../drop.ts';
+import type { Demand } from '../demand.ts';
+import { cableDropV, type WayDrop } from '../drop.ts';
 import type { Facts } from '../facts.ts';
 import type { StatePoint } from '../operate.ts';
-import type { WorstDrop } from '../worstDrop.ts';
 import { aboutInput } from './about.ts';
 
 /** Why of an amplifier's full current in a state; the result is 'Ifull'. */
 export function currentWhy({ fitting }: CircuitLoad, demand: Demand, point: StatePoint, load: number): Why {
   const builder = whyBuilder();
   const fullA = point.loadAmps[load] ?? 0;
+  if (fitting.kind === 'load') {
+    builder.input('Ifull', 'A', fitting.currentA.value, aboutInput(fitting.currentA, `${fitting.id}.currentA`));
+    return builder.done('Ifull');
+  }
   const { ratedW, efficiency, onboardFusesA } = fitting;
   if (demand.law === 'constant' || ratedW === null) {
     builder.list('fuses', 'A', onboardFusesA ?? [], { origin: 'told' });
@@ -23,14 +26,14 @@ export function currentWhy({ fitting }: CircuitLoad, demand: Demand, point: Stat
   if (demand.law === 'power') {
     builder.step('Ifull', 'A', 'P / (eta * V)', fullA, { source: 'feedrunRules' });
   } else {
-    builder.input('Vrated', 'V', RATED_AT_V, { origin: 'published', source: 'cta2006' });
+    builder.input('Vrated', 'V', demand.atVolts, { origin: 'published', source: 'cta2006' });
     builder.step('Ifull', 'A', 'P / (eta * Vrated) * V / Vrated', fullA, { source: 'feedrunRules' });
   }
   return builder.done('Ifull');
 }
 
 /** Why of an amplifier's drop: cable by cable along its way, and the whole beside it; the result is 'Ucables'. */
-export function amplifierDropWhy({ model }: Facts, { feed, back, wholeV, feedV, backV, point }: WorstDrop): Why {
+export function amplifierDropWhy({ model }: Facts, { feed, back, wholeV, feedV, backV, point }: WayDrop): Why {
   const builder = whyBuilder();
   const terms = [...feed, ...back].map((cable, place) => {
     const suffix = `_${place + 1}`;

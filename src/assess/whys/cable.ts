@@ -12,8 +12,8 @@ import { RUNAWAY_C } from '../conductor.ts';
 import { type Facts, fullOf } from '../facts.ts';
 import { cableOf, type Model } from '../model.ts';
 import type { StatePoint } from '../operate.ts';
-import { heatingShare } from '../states.ts';
-import { ambientC } from '../surroundings.ts';
+import { heatingShareAt } from '../states.ts';
+import { ambientC, type MarkedZone } from '../surroundings.ts';
 import { worstDrop } from '../worstDrop.ts';
 import { aboutInsulation, aboutSetting } from './about.ts';
 
@@ -26,15 +26,21 @@ export function worstPoint({ operating }: Facts, cable: number): StatePoint | nu
   );
 }
 
+/** Records 'Iheat' of 'Ifull': by the plan's own duty, or where its loads have others, by all of theirs. */
+function recordHeating(model: Model, index: number, fullA: number, builder: ReturnType<typeof whyBuilder>): number {
+  const { settings } = model;
+  const share = heatingShareAt(model, index);
+  if (share !== Math.sqrt(settings.duty.value)) return builder.input('Iheat', 'A', fullA * share);
+  const duty = builder.input('duty', '1', settings.duty.value, aboutSetting(settings, 'duty'));
+  return builder.step('Iheat', 'A', 'Ifull * sqrt(duty)', fullA * Math.sqrt(duty), { source: 'feedrunRules' });
+}
+
 /** Why of the drop along one cable at full current; the result is 'U'. */
 export function cableDropWhy({ model }: Facts, cable: Cable, index: number, size: GaugeId, point: StatePoint): Why {
   const { settings } = model;
   const builder = whyBuilder();
   const fullA = builder.input('Ifull', 'A', Math.abs(point.amps[index] ?? 0), { label: `fullAt.${point.state}` });
-  const duty = builder.input('duty', '1', settings.duty.value, aboutSetting(settings, 'duty'));
-  const heatingA = builder.step('Iheat', 'A', 'Ifull * sqrt(duty)', fullA * Math.sqrt(duty), {
-    source: 'feedrunRules',
-  });
+  const heatingA = recordHeating(model, index, fullA, builder);
   const { material } = cable.conductor;
   let ohm = 0;
   const terms = cable.stretches.map(({ zone, lengthM }, place) => {
@@ -68,6 +74,22 @@ export function cableDropWhy({ model }: Facts, cable: Cable, index: number, size
   return builder.done('U');
 }
 
+/** Why of the temperature that a cable settles at under a current held, in its hottest air; the result is 'Tx', or 'q' where it settles at none. */
+export function heatingWhy({ model }: Facts, index: number, size: GaugeId, currentA: number): Why {
+  const { settings } = model;
+  const cable = model.circuit.cables[index];
+  if (cable === undefined) throw new RangeError(`heatingWhy: no cable ${index}`);
+  const zone = cable.stretches.reduce<MarkedZone>(
+    (hottest, { zone: here }) => (ambientC(settings, here) > ambientC(settings, hottest) ? here : hottest),
+    cable.stretches[0]?.zone ?? 'cabin',
+  );
+  return steadyTemperatureWhy(
+    currentA,
+    { ...cableOf(cable, size), ambientC: ambientC(settings, zone) },
+    { insulationC: aboutInsulation(cable), ambientC: aboutSetting(settings, `${zone}C`) },
+  );
+}
+
 /** Why of a cable's ampacity, in its worst zone; the result is 'Iz'. */
 export function cableAmpacityWhy(model: Model, cable: Cable, size: GaugeId): Why {
   const { zone } = worstZone(model, cable, size);
@@ -84,7 +106,7 @@ export function sizeWhy(facts: Facts, cable: Cable, index: number, size: GaugeId
   const builder = whyBuilder();
   const fullA = fullOf(facts, index);
   if (fullA !== null) {
-    builder.input('Iheat', 'A', fullA * heatingShare(model));
+    builder.input('Iheat', 'A', fullA * heatingShareAt(model, index));
     const limitA = limits[index] ?? Infinity;
     if (limitA !== Infinity) builder.input('Ifuse', 'A', limitA);
   }

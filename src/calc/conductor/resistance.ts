@@ -4,7 +4,7 @@ import { type Abouts, cited, NO_WHY, type Recorder, type Why, whyBuilder } from 
 import { type GaugeId, gauge } from './gauge.ts';
 
 /** Strands lie in a helix, so each is longer than the cable: NEC Chapter 9 Table 8 against solid copper. */
-const STRANDING = 1.02;
+export const STRANDING = 1.02;
 
 function copperAt20(gaugeId: GaugeId, symbol: string, rec: Recorder): number {
   const { system, areaMm2, areaSource } = gauge(gaugeId);
@@ -15,7 +15,8 @@ function copperAt20(gaugeId: GaugeId, symbol: string, rec: Recorder): number {
   return rec.step(symbol, 'ohmPerM', 'stranding * rho20 / (S / 10^6)', (stranding * rho20) / (area / 1e6));
 }
 
-function at20(gaugeId: GaugeId, material: Material, rec: Recorder): number {
+/** Records 'r20', the resistance per metre at 20 degC, and for other metals than copper 'r20Copper' before it. */
+export function recordR20(gaugeId: GaugeId, material: Material, rec: Recorder): number {
   if (material === 'copper') return copperAt20(gaugeId, 'r20', rec);
   const copper = copperAt20(gaugeId, 'r20Copper', rec);
   const figures = MATERIAL_FIGURES[material];
@@ -31,7 +32,7 @@ function compute(
   about: Abouts<'conductorC'> = {},
 ): number {
   const { betaC, betaSource } = MATERIAL_FIGURES[material];
-  const r20 = at20(gaugeId, material, rec);
+  const r20 = recordR20(gaugeId, material, rec);
   const beta = rec.input('beta', 'degC', betaC, cited(betaSource));
   const hot = rec.input('T', 'degC', conductorC, about.conductorC);
   return rec.step('r', 'ohmPerM', 'r20 * (beta + T) / (beta + 20)', (r20 * (beta + hot)) / (beta + 20));

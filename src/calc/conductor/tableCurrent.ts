@@ -1,4 +1,11 @@
-import { CARPET_FACTOR, type InsulationC, LOOM_FACTOR, type Table5Size, table5A } from '../tables/ampacity.ts';
+import {
+  BUNDLE_FACTORS,
+  CARPET_FACTOR,
+  type InsulationC,
+  LOOM_FACTOR,
+  type Table5Size,
+  table5A,
+} from '../tables/ampacity.ts';
 import { AWG_SIZES, awgAreaMm2 } from '../tables/awg.ts';
 import { MATERIAL_FIGURES, type Material } from '../tables/materials.ts';
 import { cited, type Recorder } from '../why.ts';
@@ -13,7 +20,12 @@ export interface Cable {
   readonly loom?: boolean;
   /** Under carpet and insulation; such a cable counts as in conduit already. */
   readonly carpet?: boolean;
+  /** Loaded conductors in its bundle, itself included; up to two change nothing. */
+  readonly bundled?: number;
 }
+
+const bundleFactor = (bundled: number): number | null =>
+  BUNDLE_FACTORS.find(([atLeast]) => bundled >= atLeast)?.[1] ?? null;
 
 const TABLE5_SIZES = AWG_SIZES.filter((size): size is Table5Size => size !== '20');
 const SMALLEST: Table5Size = '18';
@@ -63,14 +75,15 @@ const byArea: Record30 = (size, insulationC, symbol, rec) => {
 
 /**
  * Current that brings this cable to its class temperature in 30 degC, A: Table 5 carried over to SAE and metric
- * sizes, other materials and wrapped cable. Recorded as 'I30'. Source: 33 CFR 183.425 Table 5 and our rules.
+ * sizes, other materials, wrapped and bundled cable. Recorded as 'I30'. Source: 33 CFR 183.425 Table 5 and our rules.
  * 'sae:4', copper, 105 degC, free: 160 x sqrt(18.931 / 21.151) = 151.4 A.
  */
 export function tableCurrentA(cable: Cable, rec: Recorder): number {
   const size = gauge(cable.gauge);
   const record = size.system === 'mm2' ? byArea : byNumber;
   const wrapped = cable.carpet || cable.loom;
-  if (cable.material === 'copper' && !wrapped) return record(size, cable.insulationC, 'I30', rec);
+  const bundle = bundleFactor(cable.bundled ?? 1);
+  if (cable.material === 'copper' && !wrapped && bundle === null) return record(size, cable.insulationC, 'I30', rec);
   let amps = record(size, cable.insulationC, 'Icopper', rec);
   let expression = 'Icopper';
   if (cable.material !== 'copper') {
@@ -80,6 +93,10 @@ export function tableCurrentA(cable: Cable, rec: Recorder): number {
   if (wrapped) {
     amps *= rec.input('kWrapping', '1', cable.carpet ? CARPET_FACTOR : LOOM_FACTOR, cited('bs7671Table4E1A'));
     expression += ' * kWrapping';
+  }
+  if (bundle !== null) {
+    amps *= rec.input('kBundle', '1', bundle, cited('cfr183425Note2'));
+    expression += ' * kBundle';
   }
   return rec.step('I30', 'A', expression, amps);
 }

@@ -1,3 +1,5 @@
+import { real, whole } from './arrays.ts';
+
 /** A way that lets at most `capacity` pass from one node to the other; Infinity: without limit. */
 export interface FlowEdge {
   readonly from: number;
@@ -12,47 +14,98 @@ export interface FlowNetwork {
   readonly sinks: readonly number[];
 }
 
-interface Arc {
-  readonly to: number;
-  readonly back: number;
-  room: number;
-}
+/**
+ * A net set up once for many flows: between other nodes, or with a few edges taken out. Every edge is an arc and its
+ * way back, side by side, so that arc ^ 1 is the other one; arcs are listed by the node that they leave.
+ */
+export class FlowNet {
+  readonly #nodes: number;
+  readonly #to: Int32Array;
+  readonly #capacity: Float64Array;
+  readonly #room: Float64Array;
+  readonly #firstOf: Int32Array;
+  readonly #arcs: Int32Array;
+  readonly #reachedBy: Int32Array;
+  readonly #queue: Int32Array;
+  readonly #isSink: Uint8Array;
 
-/** Arcs of the shortest way with room from any source to any sink, last arc first; null when there is none. */
-function shortestWay(
-  out: readonly (readonly Arc[])[],
-  sources: readonly number[],
-  sinks: ReadonlySet<number>,
-): Arc[] | null {
-  const reachedBy = new Map<number, { readonly arc: Arc; readonly from: number } | null>(
-    sources.map((node) => [node, null]),
-  );
-  const queue = [...reachedBy.keys()];
-  for (const node of queue) {
-    if (sinks.has(node)) {
-      const way: Arc[] = [];
-      for (let step = reachedBy.get(node); step; step = reachedBy.get(step.from)) way.push(step.arc);
-      return way;
+  constructor(nodes: number, edges: readonly FlowEdge[]) {
+    if (edges.some(({ from, to }) => !(from >= 0 && from < nodes && to >= 0 && to < nodes)))
+      throw new RangeError('flow: an edge to a node outside the net');
+    this.#nodes = nodes;
+    this.#to = Int32Array.from(edges.flatMap(({ from, to }) => [to, from]));
+    this.#capacity = Float64Array.from(edges.flatMap(({ capacity }) => [capacity, 0]));
+    this.#room = new Float64Array(this.#capacity.length);
+    this.#firstOf = new Int32Array(nodes + 1);
+    for (const { from, to } of edges) {
+      for (const node of [from, to]) this.#firstOf[node + 1] = whole(this.#firstOf, node + 1) + 1;
     }
-    for (const arc of out[node] ?? []) {
-      if (arc.room <= 0 || reachedBy.has(arc.to)) continue;
-      reachedBy.set(arc.to, { arc, from: node });
-      queue.push(arc.to);
+    for (let node = 0; node < nodes; node += 1)
+      this.#firstOf[node + 1] = whole(this.#firstOf, node + 1) + whole(this.#firstOf, node);
+    this.#arcs = new Int32Array(2 * edges.length);
+    const next = this.#firstOf.slice();
+    for (const [edge, { from, to }] of edges.entries()) {
+      for (const [side, node] of [from, to].entries()) {
+        this.#arcs[whole(next, node)] = 2 * edge + side;
+        next[node] = whole(next, node) + 1;
+      }
     }
+    this.#reachedBy = new Int32Array(nodes);
+    this.#queue = new Int32Array(nodes);
+    this.#isSink = new Uint8Array(nodes);
   }
-  return null;
-}
 
-function arcsOf({ nodes, edges }: FlowNetwork): Arc[][] {
-  const out = Array.from({ length: nodes }, (): Arc[] => []);
-  for (const { from, to, capacity } of edges) {
-    const [there, here] = [out[to], out[from]];
-    if (there === undefined || here === undefined) throw new RangeError('flow: an edge to a node outside the net');
-    if (from === to) continue;
-    here.push({ to, back: there.length, room: capacity });
-    there.push({ to: from, back: here.length - 1, room: 0 });
+  /** Reaches out over arcs with more room than `least` by shortest ways; the sink met first, or -1. */
+  #reach(sources: readonly number[], least: number): number {
+    const [unreached, start] = [-2, -1];
+    this.#reachedBy.fill(unreached);
+    let [head, tail] = [0, 0];
+    for (const node of sources) {
+      if (this.#reachedBy[node] !== unreached) continue;
+      this.#reachedBy[node] = start;
+      this.#queue[tail++] = node;
+    }
+    while (head < tail) {
+      const node = whole(this.#queue, head++);
+      if (this.#isSink[node] === 1) return node;
+      const end = whole(this.#firstOf, node + 1);
+      for (let place = whole(this.#firstOf, node); place < end; place += 1) {
+        const arc = whole(this.#arcs, place);
+        const far = whole(this.#to, arc);
+        if (!(real(this.#room, arc) > least) || this.#reachedBy[far] !== unreached) continue;
+        this.#reachedBy[far] = arc;
+        this.#queue[tail++] = far;
+      }
+    }
+    return -1;
   }
-  return out;
+
+  /** Sends as much as the way to a sink lets pass, and returns how much. */
+  #send(sink: number): number {
+    let room = Infinity;
+    for (let arc = whole(this.#reachedBy, sink); arc >= 0; arc = whole(this.#reachedBy, whole(this.#to, arc ^ 1)))
+      room = Math.min(room, real(this.#room, arc));
+    for (let arc = whole(this.#reachedBy, sink); arc >= 0; arc = whole(this.#reachedBy, whole(this.#to, arc ^ 1))) {
+      this.#room[arc] = real(this.#room, arc) - room;
+      this.#room[arc ^ 1] = real(this.#room, arc ^ 1) + room;
+    }
+    return room;
+  }
+
+  /** Greatest flow from any of the sources to any of the sinks, with some edges taken out; see `maxFlow`. */
+  flow(sources: readonly number[], sinks: readonly number[], without: readonly number[] = []): number {
+    if ([...sources, ...sinks].some((node) => !(node >= 0 && node < this.#nodes)))
+      throw new RangeError('flow: a source or a sink outside the net');
+    this.#room.set(this.#capacity);
+    for (const edge of without) this.#room[2 * edge] = 0;
+    this.#isSink.fill(0);
+    for (const node of sinks) this.#isSink[node] = 1;
+    // a way on which nothing limits the current
+    if (this.#reach(sources, Number.MAX_VALUE) >= 0) return Infinity;
+    let total = 0;
+    for (let sink = this.#reach(sources, 0); sink >= 0; sink = this.#reach(sources, 0)) total += this.#send(sink);
+    return total;
+  }
 }
 
 /**
@@ -61,20 +114,6 @@ function arcsOf({ nodes, edges }: FlowNetwork): Arc[][] {
  * together let enter. Shortest augmenting ways (Edmonds and Karp); exact for whole numbers.
  * Two ways of 60 and 80 A into one node give 140.
  */
-export function maxFlow(net: FlowNetwork): number {
-  const out = arcsOf(net);
-  const sinks = new Set(net.sinks);
-  const unlimited = arcsOf({ ...net, edges: net.edges.filter(({ capacity }) => capacity === Infinity) });
-  if (shortestWay(unlimited, net.sources, sinks) !== null) return Infinity;
-  let total = 0;
-  for (let way = shortestWay(out, net.sources, sinks); way !== null; way = shortestWay(out, net.sources, sinks)) {
-    const room = Math.min(...way.map((arc) => arc.room));
-    for (const arc of way) {
-      arc.room -= room;
-      const back = out[arc.to]?.[arc.back];
-      if (back !== undefined) back.room += room;
-    }
-    total += room;
-  }
-  return total;
+export function maxFlow({ nodes, edges, sources, sinks }: FlowNetwork): number {
+  return new FlowNet(nodes, edges).flow(sources, sinks);
 }

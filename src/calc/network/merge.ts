@@ -1,5 +1,6 @@
-import { add, real } from './arrays.ts';
+import { add, real, whole } from './arrays.ts';
 import type { Network } from './types.ts';
+import { UnionFind } from './unionFind.ts';
 
 /** An element without resistance that holds `volts` from minus to plus. */
 export interface Rigid {
@@ -12,8 +13,8 @@ export interface Rigid {
 
 /** Nodes held against one another: volts(node) = volts(group) + offset(node). */
 export interface Merged {
-  readonly groupOf: readonly number[];
-  readonly offset: readonly number[];
+  readonly groupOf: Int32Array;
+  readonly offset: Float64Array;
   readonly groups: number;
   /** The rigid elements that tie each group together, as a tree; any other is redundant and carries nothing. */
   readonly tree: readonly Rigid[];
@@ -28,84 +29,75 @@ const RIGID_OHM = 1e-9;
 export const isRigid = (ohm: number): boolean => ohm <= RIGID_OHM;
 
 function rigidElements({ sources, resistors }: Network): Rigid[] {
-  const held = sources.map(({ plus, minus, volts, ohm }, index) => ({
-    element: 'source' as const,
-    index,
-    plus,
-    minus,
-    volts,
-    ohm,
-  }));
-  const joined = resistors.map(({ a, b, ohm }, index) => ({
-    element: 'resistor' as const,
-    index,
-    plus: a,
-    minus: b,
-    volts: 0,
-    ohm,
-  }));
-  return [...held, ...joined].filter(({ ohm }) => isRigid(ohm));
+  const rigid: Rigid[] = [];
+  for (const [index, { plus, minus, volts, ohm }] of sources.entries()) {
+    if (isRigid(ohm)) rigid.push({ element: 'source', index, plus, minus, volts });
+  }
+  for (const [index, { a, b, ohm }] of resistors.entries()) {
+    if (isRigid(ohm)) rigid.push({ element: 'resistor', index, plus: a, minus: b, volts: 0 });
+  }
+  return rigid;
 }
 
-/** Merges nodes across rigid elements by union-find with potentials; returns the element that contradicts the rest, if any. */
+/** Merges nodes across rigid elements; returns the element that contradicts the rest, if any. */
 export function mergeRigid(network: Network): Merged | { readonly conflict: Rigid } {
-  const parent = Array.from({ length: network.nodes }, (_, node) => node);
-  const offset = new Array<number>(network.nodes).fill(0);
-
-  const rootOf = (node: number): { root: number; above: number } => {
-    let root = node;
-    let above = 0;
-    for (let up = parent[root] ?? root; up !== root; up = parent[root] ?? root) {
-      above += offset[root] ?? 0;
-      root = up;
-    }
-    parent[node] = root;
-    offset[node] = above;
-    return { root, above };
-  };
-
+  const { nodes } = network;
+  const ties = new UnionFind(nodes);
   const tree: Rigid[] = [];
   for (const rigid of rigidElements(network)) {
-    const plus = rootOf(rigid.plus);
-    const minus = rootOf(rigid.minus);
-    const gap = minus.above + rigid.volts - plus.above;
-    if (plus.root !== minus.root) {
-      parent[plus.root] = minus.root;
-      offset[plus.root] = gap;
-      tree.push(rigid);
-    } else if (Math.abs(gap) > AGREE_V) return { conflict: rigid };
+    if (ties.join(rigid.plus, rigid.minus, rigid.volts)) tree.push(rigid);
+    else {
+      const gap = ties.above(rigid.minus) + rigid.volts - ties.above(rigid.plus);
+      if (Math.abs(gap) > AGREE_V) return { conflict: rigid };
+    }
   }
 
-  const numberOf = new Map<number, number>();
-  const placed = parent.map((_, node) => rootOf(node));
-  const groupOf = placed.map(({ root }) => {
-    const group = numberOf.get(root) ?? numberOf.size;
-    numberOf.set(root, group);
-    return group;
-  });
-  return { groupOf, offset: placed.map(({ above }) => above), groups: numberOf.size, tree };
+  const numberOf = new Int32Array(nodes).fill(-1);
+  const groupOf = new Int32Array(nodes);
+  const offset = new Float64Array(nodes);
+  let groups = 0;
+  for (let node = 0; node < nodes; node += 1) {
+    const root = ties.root(node);
+    if (whole(numberOf, root) < 0) {
+      numberOf[root] = groups;
+      groups += 1;
+    }
+    groupOf[node] = whole(numberOf, root);
+    offset[node] = ties.above(node);
+  }
+  return { groupOf, offset, groups, tree };
 }
 
 /**
- * Currents each rigid element delivers into its plus node, by Kirchhoff's current law from the leaves inwards.
- * `leaving` holds, by node, the current that leaves through every other element; it is used up.
+ * Currents each rigid element of the tree delivers into its plus node, by Kirchhoff's current law from the leaves
+ * inwards. `leaving` holds, by node, the current that leaves through every other element; it is used up.
  */
-export function rigidAmps(tree: readonly Rigid[], leaving: Float64Array): Map<Rigid, number> {
-  const at = new Map<number, Set<Rigid>>();
-  for (const rigid of tree) {
-    for (const node of [rigid.plus, rigid.minus]) at.set(node, (at.get(node) ?? new Set()).add(rigid));
+export function rigidAmps(tree: readonly Rigid[], leaving: Float64Array): Float64Array {
+  const amps = new Float64Array(tree.length);
+  const degree = new Int32Array(leaving.length);
+  // the exclusive or of the elements still at a node: at a leaf, that is its one element
+  const beside = new Int32Array(leaving.length);
+  const count = (node: number, index: number, by: number): void => {
+    degree[node] = whole(degree, node) + by;
+    beside[node] = whole(beside, node) ^ index;
+  };
+  for (const [index, { plus, minus }] of tree.entries()) {
+    count(plus, index, 1);
+    count(minus, index, 1);
   }
-  const amps = new Map<Rigid, number>();
-  const leaves = [...at.keys()].filter((node) => at.get(node)?.size === 1);
-  for (let node = leaves.pop(); node !== undefined; node = leaves.pop()) {
-    for (const rigid of at.get(node) ?? []) {
-      const far = rigid.plus === node ? rigid.minus : rigid.plus;
-      const into = real(leaving, node);
-      amps.set(rigid, rigid.plus === node ? into : -into);
-      add(leaving, far, into);
-      at.get(node)?.delete(rigid);
-      at.get(far)?.delete(rigid);
-      if (at.get(far)?.size === 1) leaves.push(far);
+  for (const start of tree) {
+    for (const end of [start.plus, start.minus]) {
+      for (let node = end; whole(degree, node) === 1; ) {
+        const index = whole(beside, node);
+        const rigid = tree[index] ?? start;
+        const far = rigid.plus === node ? rigid.minus : rigid.plus;
+        const into = real(leaving, node);
+        amps[index] = rigid.plus === node ? into : -into;
+        add(leaving, far, into);
+        count(node, index, -1);
+        count(far, index, -1);
+        node = far;
+      }
     }
   }
   return amps;

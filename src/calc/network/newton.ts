@@ -1,95 +1,157 @@
-import { add, real } from './arrays.ts';
-import type { Branch, System } from './system.ts';
+import { add, real, whole } from './arrays.ts';
+import type { Branches, System } from './system.ts';
 
 const MOST_STEPS = 60;
 /** Steps shorter than this share of the highest voltage end the search; the next would be its square. */
 const CLOSE = 1e-10;
-/** Below this share of the highest voltage a load counts as having none. */
-const NO_VOLTAGE = 1e-9;
-/** Finest share of the loads told apart where they cannot all be carried. */
-const FINEST_SHARE = 1e-6;
-
-const difference = ({ first, second }: Branch, x: Float64Array): number =>
-  (first < 0 ? 0 : real(x, first)) - (second < 0 ? 0 : real(x, second));
+/** A halved step may end uphill by this share of the slope it began with; beyond, it is halved again. */
+const UPHILL_SHARE = 0.9;
 
 /** Voltage across a branch, less its own electromotive force, V. */
-export const branchVolts = (branch: Branch, x: Float64Array): number => difference(branch, x) + branch.known;
+export const branchVolts = ({ first, second, known }: Branches, index: number, x: Float64Array): number =>
+  real(x, whole(first, index)) - real(x, whole(second, index)) + real(known, index);
 
-function leave({ first, second }: Branch, amps: number, leaving: Float64Array): void {
-  if (first >= 0) add(leaving, first, amps);
-  if (second >= 0) add(leaving, second, -amps);
-}
+const dot = (one: Float64Array, other: Float64Array): number => {
+  let sum = 0;
+  for (let index = 0; index < one.length; index += 1) sum += real(one, index) * real(other, index);
+  return sum;
+};
 
-/** Currents leaving each unknown at x, negated: the right side of Newton's step. Stamps the slopes as it goes. */
-function linearise({ matrix, linear }: System, fed: readonly Branch[], share: number, x: Float64Array): Float64Array {
-  const right = new Float64Array(matrix.size);
-  matrix.clear();
-  for (const branch of linear) {
-    matrix.stamp(branch.slot, branch.siemens);
-    leave(branch, -branch.siemens * branchVolts(branch, x), right);
-  }
-  for (const branch of fed) {
-    const volts = branchVolts(branch, x);
-    const amps = (share * branch.watts) / volts;
-    matrix.stamp(branch.slot, -amps / volts);
-    leave(branch, -amps, right);
-  }
-  return right;
+const greatest = (values: Float64Array): number => {
+  let most = 0;
+  for (let index = 0; index < values.length; index += 1) most = Math.max(most, Math.abs(real(values, index)));
+  return most;
+};
+
+/** Which loads a common share scales, by place in the system's lists; the others stay as they are. */
+export interface Scaled {
+  readonly linear: (index: number) => boolean;
+  readonly power: (index: number) => boolean;
 }
 
 /**
- * Newton from `start` with the power loads scaled by `share`. Null when it leaves the region where the slopes are
- * positive definite: there the voltage no longer answers to the load as a stable feed does. A step too long ends there
- * too, and the caller raises the loads more gently; so steps need no shortening of their own.
+ * The equations at one share of the loads, and Newton's method on them. A point counts only where the slopes are
+ * positive definite: there the voltages answer to the loads as a stable feed does. There is at most one such point:
+ * the slopes, G - sum(P / V^2 a a^T), are concave in the voltages, so the region where they are positive definite is
+ * convex, and in it the equations are the slope of one strictly convex function.
  */
-function newton(system: System, fed: readonly Branch[], share: number, start: Float64Array): Float64Array | null {
-  const x = Float64Array.from(start);
-  for (let count = 0; count < MOST_STEPS; count += 1) {
-    const step = linearise(system, fed, share, x);
-    if (!system.matrix.factor()) return null;
-    system.matrix.solve(step);
-    let longest = 0;
-    let highest = 0;
-    for (let unknown = 0; unknown < x.length; unknown += 1) {
-      add(x, unknown, real(step, unknown));
-      longest = Math.max(longest, Math.abs(real(step, unknown)));
-      highest = Math.max(highest, Math.abs(real(x, unknown)));
+export class Equations {
+  private readonly surplus: Float64Array;
+  private readonly steady: { readonly diagonal: Float64Array; readonly lower: Float64Array };
+  private readonly siemens: Float64Array;
+  private readonly watts: Float64Array;
+  private readonly sense: Int8Array;
+
+  constructor(
+    readonly system: System,
+    private readonly scaled: Scaled,
+  ) {
+    const { matrix, linear, power } = system;
+    this.surplus = new Float64Array(matrix.size + 1);
+    this.steady = { diagonal: new Float64Array(matrix.diagonal.length), lower: new Float64Array(matrix.lower.length) };
+    this.siemens = linear.amount.slice();
+    this.watts = power.amount.slice();
+    this.sense = new Int8Array(power.count);
+  }
+
+  /** By power load, the way its voltage has to stand from now on: 1, -1, or 0 for one that does not draw. */
+  feed(sense: Int8Array): void {
+    this.sense.set(sense);
+  }
+
+  /** Scales the loads, and stamps what does not depend on the voltages. */
+  setShare(share: number): void {
+    const { linear, power } = this.system;
+    const { diagonal, lower } = this.steady;
+    diagonal.fill(0);
+    lower.fill(0);
+    for (let index = 0; index < linear.count; index += 1) {
+      const siemens = real(linear.amount, index) * (this.scaled.linear(index) ? share : 1);
+      this.siemens[index] = siemens;
+      add(diagonal, whole(linear.first, index), siemens);
+      add(diagonal, whole(linear.second, index), siemens);
+      add(lower, whole(linear.entry, index), -siemens);
     }
-    if (longest <= CLOSE * Math.max(1, highest)) return x;
+    for (let index = 0; index < power.count; index += 1) {
+      this.watts[index] = real(power.amount, index) * (this.scaled.power(index) ? share : 1);
+    }
   }
-  return null;
-}
 
-export type Operating =
-  | { readonly ok: true; readonly x: Float64Array; readonly fed: readonly Branch[] }
-  | { readonly ok: false; readonly largestShare: number };
+  /** Fills in the currents into each unknown at x, and the slopes there. False where a load has the wrong or no voltage. */
+  private linearise(x: Float64Array): boolean {
+    const { matrix, linear, power, injected } = this.system;
+    const { surplus, siemens, watts, sense } = this;
+    const { diagonal, lower } = matrix;
+    diagonal.set(this.steady.diagonal);
+    lower.set(this.steady.lower);
+    surplus.fill(0);
+    for (let index = 0; index < linear.count; index += 1) {
+      const amps = real(siemens, index) * branchVolts(linear, index, x);
+      add(surplus, whole(linear.first, index), -amps);
+      add(surplus, whole(linear.second, index), amps);
+    }
+    for (const { first, second, amps } of injected) {
+      add(surplus, first, -amps);
+      add(surplus, second, amps);
+    }
+    for (let index = 0; index < power.count; index += 1) {
+      if (sense[index] === 0) continue;
+      const volts = branchVolts(power, index, x);
+      if (!(volts * (sense[index] ?? 0) > 0)) return false;
+      const amps = real(watts, index) / volts;
+      const slope = amps / volts;
+      const [first, second] = [whole(power.first, index), whole(power.second, index)];
+      add(surplus, first, -amps);
+      add(surplus, second, amps);
+      add(diagonal, first, -slope);
+      add(diagonal, second, -slope);
+      add(lower, whole(power.entry, index), slope);
+    }
+    // what flows into a reference is no unknown's
+    surplus[matrix.size] = 0;
+    return true;
+  }
 
-/**
- * The operating point reached from no load. When one Newton run does not reach it, the loads are raised step by step
- * and the step halved on every failure, so that a refusal also tells the share of the loads the net just carries.
- */
-export function operatingPoint(system: System): Operating {
-  const idle = newton(system, [], 0, new Float64Array(system.matrix.size));
-  if (idle === null) throw new RangeError('network: resistances too far apart to be told from one another');
-  const highest = Math.max(
-    1,
-    ...[...system.linear, ...system.power].map((branch) => Math.abs(branchVolts(branch, idle))),
-  );
-  const fed = system.power.filter((branch) => Math.abs(branchVolts(branch, idle)) > NO_VOLTAGE * highest);
-  if (fed.length === 0) return { ok: true, x: idle, fed };
-  const direct = newton(system, fed, 1, idle);
-  if (direct !== null) return { ok: true, x: direct, fed };
-  let carried = 0;
-  let x = idle;
-  for (let step = 0.5; step > FINEST_SHARE; ) {
-    const share = Math.min(1, carried + step);
-    const next = newton(system, fed, share, x);
-    if (next === null) step /= 2;
-    else if (share === 1) return { ok: true, x: next, fed };
-    else {
-      carried = share;
+  private stepFrom(x: Float64Array): boolean {
+    return this.linearise(x) && this.system.matrix.factor();
+  }
+
+  /** Volts without the loads that draw power, with one round of refinement; null where the matrix cannot be factored. */
+  withoutPower(): Float64Array | null {
+    const { matrix } = this.system;
+    this.sense.fill(0);
+    const x = new Float64Array(matrix.size + 1);
+    if (!this.stepFrom(x)) return null;
+    for (let round = 0; round < 2; round += 1) {
+      matrix.solve(this.surplus);
+      for (let index = 0; index < x.length; index += 1) add(x, index, real(this.surplus, index));
+      this.linearise(x);
+    }
+    return x;
+  }
+
+  /**
+   * Newton's method from `start`; null when a step leaves the region where a point can count, or goes so far beyond it
+   * that the way leads up again, or it does not settle. With `halvings`, such a step is halved up to so many times first.
+   */
+  newton(start: Float64Array, halvings: number): Float64Array | null {
+    if (!this.stepFrom(start)) return null;
+    let x = start;
+    for (let count = 0; count < MOST_STEPS; count += 1) {
+      const step = this.surplus.slice();
+      this.system.matrix.solve(step);
+      const most = UPHILL_SHARE * dot(this.surplus, step);
+      const next = x.slice();
+      let length = 1;
+      for (let left = halvings; ; left -= 1) {
+        for (let index = 0; index < next.length; index += 1) next[index] = real(x, index) + length * real(step, index);
+        if (length === 1 && greatest(step) <= CLOSE * Math.max(1, greatest(next))) return next;
+        if (this.stepFrom(next) && -dot(this.surplus, step) <= most) break;
+        if (left === 0) return null;
+        length /= 2;
+      }
       x = next;
     }
+    return null;
   }
-  return { ok: false, largestShare: carried };
 }

@@ -1,133 +1,198 @@
+import { real, whole } from './arrays.ts';
 import { isRigid, type Merged } from './merge.ts';
-import { type Slot, SparseSymmetric } from './sparse.ts';
+import { type Parts, partsOf } from './parts.ts';
+import { SparseSymmetric } from './sparse.ts';
 import type { Network } from './types.ts';
 
-/** One element between two unknowns: the voltage across it is x(first) - x(second) + known, x(-1) being 0. */
-export interface Branch {
-  readonly kind: 'resistor' | 'source' | 'load';
-  readonly index: number;
+/**
+ * Elements between two unknowns, one place in every list for each. The voltage across one is
+ * x(first) - x(second) + known, where x of the last place, the reference's, is 0.
+ */
+export interface Branches {
+  readonly count: number;
+  /** Number of the element: resistors first, then sources, then loads. */
+  readonly element: Int32Array;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  readonly first: Int32Array;
+  readonly second: Int32Array;
+  /** Where the coupling is stamped. */
+  readonly entry: Int32Array;
+  readonly known: Float64Array;
+  /** Conductance; in a power load the watts drawn at any voltage. */
+  readonly amount: Float64Array;
+}
+
+/** A current of known size from one unknown to another. */
+interface Injected {
   readonly from: number;
   readonly to: number;
   readonly first: number;
   readonly second: number;
-  readonly known: number;
-  readonly slot: Slot;
-  /** Conductance; 0 in a power load. */
-  readonly siemens: number;
-  /** Power drawn at any voltage; 0 in every other element. */
-  readonly watts: number;
+  readonly amps: number;
 }
 
 /** The equations of a net after merging: one unknown per group of nodes that is neither dead nor a reference. */
 export interface System {
   readonly matrix: SparseSymmetric;
-  readonly linear: readonly Branch[];
-  readonly power: readonly Branch[];
-  /** By node: its unknown, -1 for a reference, and what to add to the unknown's volts. */
-  readonly unknownOf: readonly number[];
-  readonly addedVolts: readonly number[];
-  readonly dead: readonly number[];
+  readonly linear: Branches;
+  readonly power: Branches;
+  readonly injected: readonly Injected[];
+  /** Injections without a way for their current. */
+  readonly undelivered: readonly number[];
+  /** By node: the place of its unknown, the last one for a reference, and what to add to the unknown's volts. */
+  readonly unknownOf: Int32Array;
+  readonly addedVolts: Float64Array;
+  /** By node: 1 where a source reaches it, and which nodes its part has in common with it. */
+  readonly alive: Uint8Array;
+  readonly part: Int32Array;
 }
 
-interface Element extends Pick<Branch, 'kind' | 'index' | 'from' | 'to' | 'siemens' | 'watts'> {
-  readonly powered: boolean;
-  readonly emfVolts: number;
+/** Gathers elements by their nodes; their unknowns are looked up when the order of elimination is known. */
+class Gathered {
+  count = 0;
+  readonly from: Int32Array;
+  readonly to: Int32Array;
+  private readonly element: Int32Array;
+  private readonly emfVolts: Float64Array;
+  private readonly amount: Float64Array;
+
+  constructor(room: number) {
+    this.from = new Int32Array(room);
+    this.to = new Int32Array(room);
+    this.element = new Int32Array(room);
+    this.emfVolts = new Float64Array(room);
+    this.amount = new Float64Array(room);
+  }
+
+  put(element: number, from: number, to: number, amount: number, emfVolts: number): void {
+    const at = this.count;
+    this.element[at] = element;
+    this.from[at] = from;
+    this.to[at] = to;
+    this.amount[at] = amount;
+    this.emfVolts[at] = emfVolts;
+    this.count += 1;
+  }
+
+  placed({ unknownOf, addedVolts }: Pick<System, 'unknownOf' | 'addedVolts'>, matrix: SparseSymmetric): Branches {
+    const { count } = this;
+    const first = new Int32Array(count);
+    const second = new Int32Array(count);
+    const entry = new Int32Array(count);
+    const known = new Float64Array(count);
+    for (let index = 0; index < count; index += 1) {
+      const [a, b] = [whole(this.from, index), whole(this.to, index)];
+      const [one, other] = [whole(unknownOf, a), whole(unknownOf, b)];
+      // across nodes held against one another the voltage is known whole, and no unknown feels the current
+      first[index] = one === other ? matrix.size : one;
+      second[index] = one === other ? matrix.size : other;
+      entry[index] = matrix.entry(one, other);
+      known[index] = real(addedVolts, a) - real(addedVolts, b) - real(this.emfVolts, index);
+    }
+    const cut = <T extends Int32Array | Float64Array>(list: T): T => list.subarray(0, count) as T;
+    const { from, to, element, amount } = this;
+    return {
+      count,
+      element: cut(element),
+      from: cut(from),
+      to: cut(to),
+      first,
+      second,
+      entry,
+      known,
+      amount: cut(amount),
+    };
+  }
 }
 
-function elementsOf({ resistors, sources, loads }: Network): Element[] {
-  const elements: Element[] = [];
+function gather({ resistors, sources, loads }: Network, { part, alive }: Parts): { linear: Gathered; power: Gathered } {
+  const linear = new Gathered(resistors.length + sources.length + loads.length);
+  const power = new Gathered(loads.length);
   for (const [index, { a, b, ohm }] of resistors.entries()) {
-    if (isRigid(ohm)) continue;
-    elements.push({ kind: 'resistor', index, from: a, to: b, siemens: 1 / ohm, watts: 0, powered: false, emfVolts: 0 });
+    if (!isRigid(ohm) && alive[a] === 1) linear.put(index, a, b, 1 / ohm, 0);
   }
   for (const [index, { plus, minus, volts, ohm }] of sources.entries()) {
-    if (isRigid(ohm)) continue;
-    elements.push({
-      kind: 'source',
-      index,
-      from: plus,
-      to: minus,
-      siemens: 1 / ohm,
-      watts: 0,
-      powered: false,
-      emfVolts: volts,
-    });
+    if (!isRigid(ohm)) linear.put(resistors.length + index, plus, minus, 1 / ohm, volts);
   }
   for (const [index, { plus, minus, law }] of loads.entries()) {
-    const powered = law.kind === 'power';
-    const siemens = powered ? 0 : law.amps / law.atVolts;
-    const watts = powered ? law.watts : 0;
-    elements.push({ kind: 'load', index, from: plus, to: minus, siemens, watts, powered, emfVolts: 0 });
+    if (alive[plus] !== 1 || part[plus] !== part[minus]) continue;
+    const element = resistors.length + sources.length + index;
+    if (law.kind === 'power') power.put(element, plus, minus, law.watts, 0);
+    else linear.put(element, plus, minus, law.amps / law.atVolts, 0);
   }
-  return elements;
+  return { linear, power };
 }
 
-/** Connected part of each group. Loads do not connect: a part reached only through a load has no way back. */
-function partsOf({ resistors, sources }: Network, { groupOf, groups }: Merged): number[] {
-  const beside = Array.from({ length: groups }, (): number[] => []);
-  const join = (one: number, other: number): void => {
-    const [a, b] = [groupOf[one] ?? -1, groupOf[other] ?? -1];
-    beside[a]?.push(b);
-    beside[b]?.push(a);
-  };
-  for (const { a, b } of resistors) join(a, b);
-  for (const { plus, minus } of sources) join(plus, minus);
-  const part = new Array<number>(groups).fill(-1);
-  for (let start = 0; start < groups; start += 1) {
-    if (part[start] !== -1) continue;
-    const stack = [start];
-    part[start] = start;
-    for (let group = stack.pop(); group !== undefined; group = stack.pop()) {
-      for (const next of beside[group] ?? []) {
-        if (part[next] !== -1) continue;
-        part[next] = start;
-        stack.push(next);
-      }
+/** By group: a number from 0 for each that has an unknown, -1 for references and the dead. */
+function numberUnknowns(
+  { groupOf, groups }: Merged,
+  { part, alive, reference }: Parts,
+): { numbers: Int32Array; size: number } {
+  const numbers = new Int32Array(groups).fill(-1);
+  let size = 0;
+  for (let node = 0; node < part.length; node += 1) {
+    const group = whole(groupOf, node);
+    if (alive[node] !== 1 || whole(numbers, group) >= 0 || whole(reference, whole(part, node)) === group) continue;
+    numbers[group] = size;
+    size += 1;
+  }
+  return { numbers, size };
+}
+
+/** The pattern: every two unknowns that an element couples. */
+function matrixOf(size: number, unknown: Int32Array, gathered: readonly Gathered[]): SparseSymmetric {
+  const first = new Int32Array(gathered.reduce((sum, { count }) => sum + count, 0));
+  const second = new Int32Array(first.length);
+  let couplings = 0;
+  for (const { count, from, to } of gathered) {
+    for (let index = 0; index < count; index += 1) {
+      const [one, other] = [whole(unknown, whole(from, index)), whole(unknown, whole(to, index))];
+      if (one < 0 || other < 0) continue;
+      first[couplings] = one;
+      second[couplings] = other;
+      couplings += 1;
     }
   }
-  return part;
+  return new SparseSymmetric(size, first.subarray(0, couplings), second.subarray(0, couplings));
 }
 
-/** Sets up the unknowns and the matrix pattern of a merged net. */
-export function buildSystem(network: Network, merged: Merged): System {
-  const part = partsOf(network, merged);
-  const partOf = (node: number): number => part[merged.groupOf[node] ?? -1] ?? -1;
-  const references = new Map<number, { group: number; volts: number }>();
-  for (const { minus } of network.sources) {
-    if (references.has(partOf(minus))) continue;
-    references.set(partOf(minus), { group: merged.groupOf[minus] ?? -1, volts: -(merged.offset[minus] ?? 0) });
+/** Sets up the unknowns and the matrix pattern of a merged net; `zeroNode` as its part's 0 V, if a source reaches it. */
+export function buildSystem(network: Network, merged: Merged, zeroNode: number | null = null): System {
+  const parts = partsOf(network, merged, zeroNode);
+  const { part, alive, reference, referenceVolts } = parts;
+  const { numbers, size } = numberUnknowns(merged, parts);
+  const unknownOf = new Int32Array(network.nodes);
+  const addedVolts = new Float64Array(network.nodes);
+  for (let node = 0; node < network.nodes; node += 1) {
+    const group = whole(merged.groupOf, node);
+    const home = whole(part, node);
+    unknownOf[node] = whole(numbers, group);
+    addedVolts[node] = real(merged.offset, node) + (whole(reference, home) === group ? real(referenceVolts, home) : 0);
+  }
+  const { linear, power } = gather(network, parts);
+  const matrix = matrixOf(size, unknownOf, [linear, power]);
+  for (let node = 0; node < network.nodes; node += 1) {
+    const unknown = whole(unknownOf, node);
+    unknownOf[node] = unknown < 0 ? size : whole(matrix.place, unknown);
   }
 
-  let size = 0;
-  const unknowns = part.map((of, group) => {
-    const reference = references.get(of);
-    if (reference === undefined || reference.group === group) return -1;
-    size += 1;
-    return size - 1;
-  });
-  const unknownOf = merged.groupOf.map((group) => unknowns[group] ?? -1);
-  const addedVolts = merged.groupOf.map((group, node) => {
-    const reference = references.get(part[group] ?? -1);
-    return (merged.offset[node] ?? 0) + (reference?.group === group ? reference.volts : 0);
-  });
-  const alive = (node: number): boolean => references.has(partOf(node));
-
-  const unknownAt = (node: number): number => unknownOf[node] ?? -1;
-  const live = elementsOf(network).filter(({ from, to }) => alive(from) && partOf(from) === partOf(to));
-  const couplings: [number, number][] = [];
-  for (const { from, to } of live) {
-    if (unknownAt(from) >= 0 && unknownAt(to) >= 0) couplings.push([unknownAt(from), unknownAt(to)]);
+  const injected: Injected[] = [];
+  const undelivered: number[] = [];
+  for (const [index, { from, to, amps }] of (network.injections ?? []).entries()) {
+    if (alive[from] === 1 && part[from] === part[to]) {
+      injected.push({ from, to, first: whole(unknownOf, from), second: whole(unknownOf, to), amps });
+    } else if (amps !== 0) undelivered.push(index);
   }
-  const matrix = new SparseSymmetric(size, couplings);
-  const linear: Branch[] = [];
-  const power: Branch[] = [];
-  for (const { kind, index, from, to, siemens, watts, powered, emfVolts } of live) {
-    const first = unknownAt(from);
-    const second = unknownAt(to);
-    const known = (addedVolts[from] ?? 0) - (addedVolts[to] ?? 0) - emfVolts;
-    const slot = matrix.slot(first, second);
-    (powered ? power : linear).push({ kind, index, from, to, first, second, known, slot, siemens, watts });
-  }
-  const dead = merged.groupOf.flatMap((_, node) => (alive(node) ? [] : [node]));
-  return { matrix, linear, power, unknownOf, addedVolts, dead };
+  const places = { unknownOf, addedVolts };
+  return {
+    ...places,
+    matrix,
+    linear: linear.placed(places, matrix),
+    power: power.placed(places, matrix),
+    injected,
+    undelivered,
+    alive,
+    part,
+  };
 }

@@ -25,12 +25,24 @@ export interface NetworkLoad {
   readonly law: LoadLaw;
 }
 
+/**
+ * Draws `amps` from node `from` and delivers them into node `to`, whatever the voltage; either sign. For what is held at
+ * a current limit: a saturated alternator, a current-limited charger. It joins nothing, as a load does not: its current
+ * flows only where both ends stand in one part that a source reaches.
+ */
+export interface NetworkInjection {
+  readonly from: number;
+  readonly to: number;
+  readonly amps: number;
+}
+
 /** A direct-current circuit over nodes 0 .. nodes-1. */
 export interface Network {
   readonly nodes: number;
   readonly resistors: readonly Resistor[];
   readonly sources: readonly NetworkSource[];
   readonly loads: readonly NetworkLoad[];
+  readonly injections?: readonly NetworkInjection[];
 }
 
 export interface NetworkSolved {
@@ -44,9 +56,11 @@ export interface NetworkSolved {
   readonly loadAmps: readonly number[];
   /** Loads with a dead or no voltage across them, ascending: they draw 0 A. */
   readonly unfed: readonly number[];
+  /** Injections, ascending, of which nothing flows: an end is dead, or the ends stand in parts that nothing joins. */
+  readonly undelivered: readonly number[];
 }
 
-type NetworkRefused =
+export type NetworkRefused =
   /** Sources held at their posts, or joined by 0 ohm, ask for two voltages at one place; which element closed the loop. */
   | {
       readonly ok: false;

@@ -56,6 +56,17 @@ export function note1Source(insulationC: InsulationC): SourceId {
   return insulationC === 105 ? 'cfr183425Note1' : 'cfr183425Note1Memory';
 }
 
+/**
+ * Factor where that many loaded conductors or more lie in one bundle. Source: 33 CFR 183.425 Table 5 note 2; trust:
+ * published. The rule asks it from 50 V on; below that it errs on the safe side.
+ */
+export const BUNDLE_FACTORS: readonly (readonly [atLeast: number, factor: number])[] = [
+  [25, 0.4],
+  [7, 0.5],
+  [4, 0.6],
+  [3, 0.7],
+];
+
 /** Cable in closed loom or conduit against free air. Source: BS 7671 Table 4E1A column B / F at 25 mm2; trust: derived. */
 export const LOOM_FACTOR = 0.82;
 

@@ -9,9 +9,14 @@ export const LINK_FAMILY_IDS = [
   'iso8820-5-SF51',
   'ul248-15-T',
   'slotted-long',
+  'post-link',
+  'thermal-breaker',
 ] as const;
 
-export type LinkFamilyId = (typeof LINK_FAMILY_IDS)[number];
+/** Families whose figures the user tells. */
+type OwnFamilyId = 'own1' | 'own2' | 'own3' | 'own4' | 'own5' | 'own6';
+
+export type LinkFamilyId = (typeof LINK_FAMILY_IDS)[number] | OwnFamilyId;
 
 export interface LinkFamily {
   readonly id: LinkFamilyId;
@@ -102,11 +107,29 @@ export const LINK_FAMILIES: readonly LinkFamily[] = [
     breakingSource: null,
     boltMm: 8,
   },
+  {
+    id: 'post-link',
+    ratingsA: [30, 40, 50, 60, 75, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300],
+    ratingsSource: 'postLinks',
+    ratedV: 58,
+    breakingA: 10_000,
+    breakingSource: 'postLinks',
+    boltMm: 8,
+  },
+  {
+    id: 'thermal-breaker',
+    ratingsA: [30, 40, 50, 60, 70, 80, 100, 120, 150, 200, 250, 300],
+    ratingsSource: 'thermalBreakers',
+    ratedV: 32,
+    breakingA: null,
+    breakingSource: null,
+    boltMm: 6,
+  },
 ];
 
-/** The family of that id. */
-export function linkFamily(id: LinkFamilyId): LinkFamily {
-  const family = LINK_FAMILIES.find((candidate) => candidate.id === id);
+/** The family of that id, among those held here and the user's `own`. Throws on one that neither holds. */
+export function linkFamily(id: LinkFamilyId, own: readonly LinkFamily[] = []): LinkFamily {
+  const family = [...LINK_FAMILIES, ...own].find((candidate) => candidate.id === id);
   if (family === undefined) throw new RangeError(`fuse-links: no family '${id}'`);
   return family;
 }

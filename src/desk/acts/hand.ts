@@ -16,20 +16,31 @@ const takeUp = (id: string, keys: readonly string[], hand: Hand): Act => ({
 export const handMove = takeUp('handMove', ['m'], { way: 'move' });
 export const handRun = takeUp('handRun', ['r'], { way: 'run' });
 
-/** Kinds in the order of the shelf, each with its key. */
-const PLACE_KEYS: Record<FittingKind, string> = {
-  battery: 'b',
-  fuse: 'f',
-  passThrough: 'p',
-  block: 'd',
-  amplifier: 'a',
-  ground: 'g',
+/** Kinds in the order of the shelf; the common ones have a key, the rest have none that could be remembered. */
+const PLACE_KEYS: Record<FittingKind, readonly string[]> = {
+  battery: ['b'],
+  fuse: ['f'],
+  passThrough: ['p'],
+  block: ['d'],
+  amplifier: ['a'],
+  ground: ['g'],
+  alternator: [],
+  jumpPost: [],
+  takeOff: [],
+  charger: [],
+  capacitor: [],
+  breaker: [],
+  switch: [],
+  relay: [],
+  bus: [],
+  reducer: [],
+  load: [],
 };
 
 export const placeActId = (kind: FittingKind): string => `place:${kind}`;
 
 export const handPlaces: readonly Act[] = (Object.keys(PLACE_KEYS) as FittingKind[]).map((fitting) =>
-  takeUp(placeActId(fitting), [PLACE_KEYS[fitting]], { way: 'place', fitting }),
+  takeUp(placeActId(fitting), PLACE_KEYS[fitting], { way: 'place', fitting }),
 );
 
 /** Steps back: out of a gesture, else to the moving hand, else out of the selection. */

@@ -1,30 +1,25 @@
+import { useState } from 'react';
 import type { FittingOf } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
-import { parseNumber } from '../../words/length.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
+import { readNumbers } from '../controls/readNumbers.ts';
 import { Tick } from '../controls/Tick.tsx';
 import { type Read, useDraft } from '../controls/useDraft.ts';
 import { inputBounds } from '../inputs.ts';
+import { InputField, MaybeField } from './Told.tsx';
 import { told, useFittingChange } from './useChange.ts';
 
 const MAX_ONBOARD = 12;
 
 /** '30 30' -> [30, 30]; '0' -> none on it; '' -> not told. */
 function readFuses(text: string): Read<number[] | null> {
-  const { fields, inspector } = words;
-  const parts = text.split(/[\s;+]+/).filter((part) => part !== '');
-  if (parts.length === 0) return { ok: true, value: null };
-  if (parts.length === 1 && Number(parts[0]) === 0) return { ok: true, value: [] };
-  const { min, max } = inputBounds('amplifier.onboardFuseA');
-  const read = parts.slice(0, MAX_ONBOARD).map((part) => parseNumber(part, min, max));
-  for (const one of read) {
-    if (one.ok) continue;
-    const problem = fields.numberProblem(one.problem, inspector.onboard, String(min), String(max));
-    return { ok: false, error: `${problem} ${inspector.onboardHint}` };
-  }
-  return { ok: true, value: read.flatMap((one) => (one.ok ? [one.value] : [])) };
+  const { onboard, onboardHint } = words.inspector;
+  if (text.trim() === '') return { ok: true, value: null };
+  if (Number(text) === 0) return { ok: true, value: [] };
+  const read = readNumbers(text, inputBounds('amplifier.onboardFusesA'), onboard, onboardHint);
+  return read.ok ? { ok: true, value: read.value.slice(0, MAX_ONBOARD) } : read;
 }
 
 const shownFuses = (fuses: readonly number[] | null): string =>
@@ -32,7 +27,9 @@ const shownFuses = (fuses: readonly number[] | null): string =>
 
 export function AmplifierFields({ amplifier }: { amplifier: FittingOf<'amplifier'> }) {
   const { change } = useFittingChange(amplifier.id);
+  const [refusal, setRefusal] = useState('');
   const { inspector, fittings } = words;
+  const text = words.fieldLabels.amplifier;
   const mark = (origin: keyof typeof fittings.origins) => inspector.origin(fittings.origins[origin]);
   const notTold = inspector.origin(inspector.notTold);
   const onboard = useDraft<number[] | null>(shownFuses(amplifier.onboardFusesA), readFuses, (onboardFusesA) =>
@@ -91,6 +88,19 @@ export function AmplifierFields({ amplifier }: { amplifier: FittingOf<'amplifier
         checked={amplifier.regulated.value}
         onTake={(isRegulated) => change({ regulated: told(isRegulated) })}
       />
+      <Choice
+        {...text.supplyInputs}
+        value={amplifier.supplyInputs}
+        options={(['one', 'two'] as const).map((value) => ({ value, text: text.inputsOf[value] }))}
+        onTake={(supplyInputs) => setRefusal(change({ supplyInputs }) ? '' : text.inputsInUse)}
+      />
+      {refusal === '' ? null : (
+        <p className="error" role="alert">
+          {refusal}
+        </p>
+      )}
+      <InputField ownerId={amplifier.id} part="amplifier" path="idleA" input={amplifier.idleA} text={text.idleA} />
+      <MaybeField path="amplifier.duty" value={amplifier.duty} text={text.duty} onTake={(duty) => change({ duty })} />
     </>
   );
 }

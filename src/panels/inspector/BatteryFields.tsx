@@ -1,10 +1,17 @@
-import type { FittingOf } from '../../plan/schema.ts';
+import { autoLink } from '../../plan/create.ts';
+import type { FittingOf, Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
-import { NumberField } from '../controls/NumberField.tsx';
+import { Choice } from '../controls/Choice.tsx';
 import { Tick } from '../controls/Tick.tsx';
-import { inputBounds } from '../inputs.ts';
-import { LengthField } from '../keypad/LengthField.tsx';
-import { told, useFittingChange } from './useChange.ts';
+import { useAnswer } from '../useDesk.ts';
+import { LinkFields } from './LinkFields.tsx';
+import { InputField, LengthInput, MaybeChoice, MILLI } from './Told.tsx';
+import { useFittingChange } from './useChange.ts';
+
+type Battery = FittingOf<'battery'>;
+
+const CHEMISTRIES = ['leadAcid', 'lithium', 'supercapacitor'] as const;
+const STANDARDS = ['sae', 'en', 'din', 'iec', 'ca'] as const;
 
 /** A strap that is ticked on: the project's assumption, as for a new battery. */
 const USUAL_STRAP = {
@@ -12,26 +19,72 @@ const USUAL_STRAP = {
   areaMm2: { value: 25, origin: 'assumed', source: 'feedrunRules' },
 } as const;
 
-export function BatteryFields({ battery }: { battery: FittingOf<'battery'> }) {
+/** Kind, size and resistance: a lead-acid battery is known by its cranking amperes, the others by their resistance. */
+function Cells({ battery }: { battery: Battery }) {
   const { change } = useFittingChange(battery.id);
-  const { inspector, fittings } = words;
-  const { strap } = battery;
-  const mark = (origin: keyof typeof fittings.origins) => inspector.origin(fittings.origins[origin]);
+  const text = words.fieldLabels.battery;
+  const of = { ownerId: battery.id, part: battery.kind };
   return (
     <>
-      <NumberField
-        label={inspector.cca}
-        value={battery.ccaA.value}
-        {...inputBounds('battery.ccaA')}
-        mark={mark(battery.ccaA.origin)}
-        onTake={(value) => value !== null && change({ ccaA: told(value) })}
+      <Choice
+        {...text.chemistry}
+        value={battery.chemistry}
+        options={CHEMISTRIES.map((value) => ({ value, text: text.chemistries[value] }))}
+        onTake={(chemistry) => change({ chemistry })}
       />
-      <NumberField
-        label={inspector.ah}
-        value={battery.capacityAh.value}
-        {...inputBounds('battery.capacityAh')}
-        mark={mark(battery.capacityAh.origin)}
-        onTake={(value) => value !== null && change({ capacityAh: told(value) })}
+      {battery.chemistry === 'leadAcid' ? (
+        <div className="field-pair">
+          <InputField {...of} path="ccaA" input={battery.ccaA} text={text.ccaA} />
+          <Choice
+            {...text.ccaStandard}
+            value={battery.ccaStandard}
+            options={STANDARDS.map((value) => ({ value, text: text.ccaStandards[value] }))}
+            onTake={(ccaStandard) => change({ ccaStandard })}
+          />
+        </div>
+      ) : null}
+      <InputField {...of} path="capacityAh" input={battery.capacityAh} text={text.capacityAh} />
+      <InputField
+        {...of}
+        path="internalOhm"
+        input={battery.internalOhm}
+        text={text.internalOhm}
+        factor={MILLI}
+        onClear={() => change({ internalOhm: null })}
+      />
+    </>
+  );
+}
+
+/** What sits on its posts: a link, a sensor, the factory's strap. */
+export function BatteryFields({ battery, plan }: { battery: Battery; plan: Plan }) {
+  const { change } = useFittingChange(battery.id);
+  const answer = useAnswer().fuses.find(({ fittingId }) => fittingId === battery.id);
+  const { inspector, fieldLabels } = words;
+  const text = fieldLabels.battery;
+  const { strap, postLink } = battery;
+  return (
+    <>
+      <Cells battery={battery} />
+      <Tick
+        {...text.postLink}
+        checked={postLink !== null}
+        onTake={(isThere) => change({ postLink: isThere ? autoLink() : null })}
+      />
+      {postLink === null ? null : (
+        <LinkFields
+          link={postLink}
+          seat="post"
+          answer={answer}
+          plan={plan}
+          prefix={text.postLinkPrefix}
+          onTake={(link) => change({ postLink: link })}
+        />
+      )}
+      <MaybeChoice
+        text={text.sensedNegative}
+        value={battery.sensedNegative}
+        onTake={(sensedNegative) => change({ sensedNegative })}
       />
       <Tick
         label={inspector.strap}
@@ -44,20 +97,19 @@ export function BatteryFields({ battery }: { battery: FittingOf<'battery'> }) {
       />
       {strap === null ? null : (
         <div className="field-pair">
-          <LengthField
-            label={inspector.strapLength}
-            valueM={strap.lengthM.value}
-            minM={0.01}
-            maxM={20}
-            mark={mark(strap.lengthM.origin)}
-            onTake={(value) => value !== null && change({ strap: { ...strap, lengthM: told(value) } })}
+          <LengthInput
+            ownerId={battery.id}
+            part="battery"
+            path="strap.lengthM"
+            input={strap.lengthM}
+            text={{ label: inspector.strapLength }}
           />
-          <NumberField
-            label={inspector.strapArea}
-            value={strap.areaMm2.value}
-            {...inputBounds('battery.strap.areaMm2')}
-            mark={mark(strap.areaMm2.origin)}
-            onTake={(value) => value !== null && change({ strap: { ...strap, areaMm2: told(value) } })}
+          <InputField
+            ownerId={battery.id}
+            part="battery"
+            path="strap.areaMm2"
+            input={strap.areaMm2}
+            text={{ label: inspector.strapArea }}
           />
         </div>
       )}

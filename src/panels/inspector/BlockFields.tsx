@@ -9,6 +9,7 @@ import { words } from '../../words/full.ts';
 import { Tick } from '../controls/Tick.tsx';
 import { useAnswer, useDeskStore } from '../useDesk.ts';
 import { LinkFields } from './LinkFields.tsx';
+import { MaybeGauge } from './Told.tsx';
 import { useFittingChange } from './useChange.ts';
 
 const MAX_OUTPUTS = 24;
@@ -82,6 +83,11 @@ export function BlockFields({ block, plan }: { block: FittingOf<'block'>; plan: 
       >
         {inspector.addOutput}
       </button>
+      <MaybeGauge
+        text={words.fieldLabels.outputsTake}
+        value={block.outputsTake}
+        onTake={(outputsTake) => change({ outputsTake })}
+      />
     </fieldset>
   );
 }

@@ -4,6 +4,8 @@ import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { INSULATION_CLASSES } from '../inputs.ts';
 import { useAnswer, useUnits } from '../useDesk.ts';
+import { Strands } from './Strands.tsx';
+import { MaybeChoice } from './Told.tsx';
 import { told, useRunChange } from './useChange.ts';
 
 const MATERIALS = ['copper', 'cca10', 'cca15', 'aluminium'] as const;
@@ -49,6 +51,23 @@ export function ConductorFields({ run, plan }: { run: Run; plan: Plan }) {
           }}
         />
       </div>
+    </>
+  );
+}
+
+/** Of a cable that is there already and unmarked: what it is found to be. */
+export function UnmarkedFields({ run, plan }: { run: Run; plan: Plan }) {
+  const change = useRunChange(run.id);
+  const { conductor } = run;
+  const set = (patch: Partial<Conductor>) => change({ conductor: { ...conductor, ...patch } });
+  return (
+    <>
+      <Strands run={run} plan={plan} onTake={set} />
+      <MaybeChoice
+        text={words.fieldLabels.run.copperThrough}
+        value={conductor.copperThrough}
+        onTake={(copperThrough) => set({ copperThrough })}
+      />
     </>
   );
 }

@@ -8,28 +8,50 @@ import { BatteryFields } from './BatteryFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
 import { FuseFields } from './FuseFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
+import { BusFields, ContactFields, LoadFields, PassThroughFields, ReducerFields } from './SmallFields.tsx';
+import {
+  AlternatorFields,
+  CapacitorFields,
+  ChargerFields,
+  RemoteSourceFields,
+  TakeOffFields,
+} from './SourceFields.tsx';
+import { MaybeGauge } from './Told.tsx';
 import { useFittingChange } from './useChange.ts';
-
-const CAUTIONS = {
-  battery: words.cautions.battery,
-  fuse: words.cautions.fuse,
-  passThrough: words.cautions.passThrough,
-  ground: words.cautions.ground,
-  block: null,
-  amplifier: null,
-} as const;
 
 function OfKind({ fitting, plan }: { fitting: Fitting; plan: Plan }) {
   switch (fitting.kind) {
     case 'battery':
-      return <BatteryFields battery={fitting} />;
+      return <BatteryFields battery={fitting} plan={plan} />;
     case 'fuse':
+    case 'breaker':
       return <FuseFields fuse={fitting} plan={plan} />;
+    case 'passThrough':
+      return <PassThroughFields passThrough={fitting} />;
     case 'block':
       return <BlockFields block={fitting} plan={plan} />;
+    case 'bus':
+      return <BusFields bus={fitting} />;
+    case 'reducer':
+      return <ReducerFields reducer={fitting} />;
     case 'amplifier':
       return <AmplifierFields amplifier={fitting} />;
-    default:
+    case 'load':
+      return <LoadFields load={fitting} />;
+    case 'alternator':
+      return <AlternatorFields alternator={fitting} />;
+    case 'jumpPost':
+      return <RemoteSourceFields source={fitting} />;
+    case 'takeOff':
+      return <TakeOffFields takeOff={fitting} />;
+    case 'charger':
+      return <ChargerFields charger={fitting} />;
+    case 'relay':
+    case 'switch':
+      return <ContactFields contact={fitting} />;
+    case 'capacitor':
+      return <CapacitorFields capacitor={fitting} />;
+    case 'ground':
       return null;
   }
 }
@@ -45,8 +67,8 @@ export function zoneOptions(assessed: Exclude<Zone, 'auto'> | undefined): { valu
 export function FittingFields({ fitting, plan }: { fitting: Fitting; plan: Plan }) {
   const { change, move } = useFittingChange(fitting.id);
   const assessed = useAnswer().zones[fitting.id];
-  const { inspector } = words;
-  const caution = CAUTIONS[fitting.kind];
+  const { inspector, fieldLabels } = words;
+  const caution = words.fittingCautions[fitting.kind];
   return (
     <div className="fields">
       <OfKind fitting={fitting} plan={plan} />
@@ -58,6 +80,7 @@ export function FittingFields({ fitting, plan }: { fitting: Fitting; plan: Plan 
         options={zoneOptions(assessed)}
         onTake={(zone) => change({ zone })}
       />
+      <MaybeGauge text={fieldLabels.takes} value={fitting.takes} onTake={(takes) => change({ takes })} />
       <PlaceFields at={fitting.at} onTake={move} />
     </div>
   );

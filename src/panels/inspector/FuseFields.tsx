@@ -3,8 +3,17 @@ import { useAnswer } from '../useDesk.ts';
 import { LinkFields } from './LinkFields.tsx';
 import { useFittingChange } from './useChange.ts';
 
-export function FuseFields({ fuse, plan }: { fuse: FittingOf<'fuse'>; plan: Plan }) {
+/** A fuse in its holder, or a breaker, which is a device of its own. */
+export function FuseFields({ fuse, plan }: { fuse: FittingOf<'fuse' | 'breaker'>; plan: Plan }) {
   const { change } = useFittingChange(fuse.id);
   const answer = useAnswer().fuses.find(({ fittingId }) => fittingId === fuse.id);
-  return <LinkFields link={fuse.link} answer={answer} plan={plan} onTake={(link) => change({ link })} />;
+  return (
+    <LinkFields
+      link={fuse.link}
+      seat={fuse.kind === 'breaker' ? 'breaker' : 'holder'}
+      answer={answer}
+      plan={plan}
+      onTake={(link) => change({ link })}
+    />
+  );
 }

@@ -1,5 +1,6 @@
 import type { FuseAnswer } from '../../assess/answer.ts';
 import type { Link, LinkFamily, Plan } from '../../plan/schema.ts';
+import { familyName } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
@@ -10,24 +11,39 @@ interface LinkFieldsProps {
   link: Link;
   answer: FuseAnswer | undefined;
   plan: Plan;
+  /** Where it sits: a post and a breaker take only their own kind, and what the user holds for them. */
+  seat?: 'holder' | 'post' | 'breaker';
   /** Goes before the labels where one panel holds several links. */
   prefix?: string;
   onTake: (link: Link) => void;
 }
 
+const SEATED: Readonly<Record<'post' | 'breaker', LinkFamily>> = { post: 'post-link', breaker: 'thermal-breaker' };
+
+/** Families that fit the seat, the one chosen among them. */
+function familiesFor({ settings }: Plan, seat: 'holder' | 'post' | 'breaker', chosen: Link['family']): LinkFamily[] {
+  const seated: readonly LinkFamily[] = Object.values(SEATED);
+  const own = settings.ownLinks.filter((one) => one.seat === seat).map(({ family }) => family);
+  const elsewhere: readonly LinkFamily[] = settings.ownLinks
+    .filter((one) => one.seat !== seat)
+    .map((one) => one.family);
+  const fitting =
+    seat === 'holder'
+      ? settings.linkFamilies.filter((family) => !seated.includes(family) && !elsewhere.includes(family))
+      : [SEATED[seat], ...own];
+  return [...new Set([...fitting, ...(chosen === 'auto' ? [] : [chosen])])];
+}
+
 /** A fuse-link: rating and family worked out, or fixed by hand. */
-export function LinkFields({ link, answer, plan, prefix = '', onTake }: LinkFieldsProps) {
+export function LinkFields({ link, answer, plan, seat = 'holder', prefix = '', onTake }: LinkFieldsProps) {
   const units = useUnits();
-  const { inspector, fittings } = words;
+  const { inspector } = words;
   const named = (label: string) =>
     prefix === '' ? label : `${prefix}: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
   const worked = answer?.ratingA ?? null;
   const families: { value: LinkFamily | 'auto'; text: string }[] = [
     { value: 'auto', text: inspector.auto },
-    ...[...new Set([...plan.settings.linkFamilies, ...(link.family === 'auto' ? [] : [link.family])])].map((value) => ({
-      value,
-      text: fittings.linkFamilies[value],
-    })),
+    ...familiesFor(plan, seat, link.family).map((value) => ({ value, text: familyName(plan, value) })),
   ];
   return (
     <>

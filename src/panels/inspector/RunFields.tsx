@@ -5,22 +5,21 @@ import { polylineLength } from '../../geom/polyline.ts';
 import { runPoints } from '../../plan/runs.ts';
 import { MAX_NAME, type Plan, type Run } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
-import { runTitle } from '../../words/index.ts';
+import { nameOfId, runTitle } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
 import { TextField } from '../controls/TextField.tsx';
 import { Tick } from '../controls/Tick.tsx';
-import { inputBounds } from '../inputs.ts';
+import { inputBounds, lengthBounds } from '../inputs.ts';
 import { LengthField } from '../keypad/LengthField.tsx';
 import { useAnswer, useDeskStore, useUnits } from '../useDesk.ts';
-import { ConductorFields } from './ConductorFields.tsx';
+import { ConductorFields, UnmarkedFields } from './ConductorFields.tsx';
 import { EndFields } from './EndFields.tsx';
 import { zoneOptions } from './FittingFields.tsx';
+import { MaybeField, MILLI } from './Told.tsx';
 import { useRunChange } from './useChange.ts';
 
-const MAX_TAPED_M = 100;
-const MIN_TAPED_M = 0.001;
-const MAX_RISE_M = 20;
+const KINDS = ['power', 'ground', 'remote', 'factory'] as const;
 const MAX_REASON = 1000;
 
 /** Length as drawn, with scale, slack and rise, m. */
@@ -40,8 +39,7 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
       <LengthField
         label={inspector.taped}
         valueM={run.tapedM}
-        minM={MIN_TAPED_M}
-        maxM={MAX_TAPED_M}
+        {...lengthBounds('run.tapedM')}
         mayBeEmpty
         hint={
           run.tapedM === null
@@ -59,8 +57,7 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
         <LengthField
           label={inspector.rise}
           valueM={run.riseM}
-          minM={0}
-          maxM={MAX_RISE_M}
+          {...lengthBounds('run.riseM')}
           onTake={(riseM) => riseM !== null && change({ riseM })}
         />
         <NumberField
@@ -107,6 +104,56 @@ function Ways({ run }: { run: Run }) {
   );
 }
 
+/** How it is laid: with how many others, and how tightly bent. */
+function Laid({ run }: { run: Run }) {
+  const change = useRunChange(run.id);
+  const text = words.fieldLabels.run;
+  return (
+    <div className="field-pair">
+      <NumberField
+        {...text.bundled}
+        value={run.bundled}
+        {...inputBounds('run.bundled')}
+        onTake={(bundled) => bundled !== null && change({ bundled: Math.round(bundled) })}
+      />
+      <MaybeField
+        path="run.bendRadiusMm"
+        value={run.bendRadiusMm}
+        text={text.bendRadiusMm}
+        onTake={(bendRadiusMm) => change({ bendRadiusMm })}
+      />
+    </div>
+  );
+}
+
+/** What joins it at either end, measured as a drop over a current. */
+function Joints({ run, plan }: { run: Run; plan: Plan }) {
+  const change = useRunChange(run.id);
+  const { fieldLabels, fittings } = words;
+  const text = fieldLabels.run;
+  const at = ({ fittingId, terminal }: Run['from']) => fittings.terminalOf(nameOfId(plan, fittingId) ?? '', terminal);
+  return (
+    <fieldset className="outputs">
+      <legend>{text.joints}</legend>
+      <p className="hint">{text.jointsHint}</p>
+      <MaybeField
+        path="run.fromJointOhm"
+        value={run.fromJointOhm}
+        text={text.joint(at(run.from))}
+        factor={MILLI}
+        onTake={(fromJointOhm) => change({ fromJointOhm })}
+      />
+      <MaybeField
+        path="run.toJointOhm"
+        value={run.toJointOhm}
+        text={text.joint(at(run.to))}
+        factor={MILLI}
+        onTake={(toJointOhm) => change({ toJointOhm })}
+      />
+    </fieldset>
+  );
+}
+
 export function RunFields({ run, plan }: { run: Run; plan: Plan }) {
   const desk = useDeskStore();
   const change = useRunChange(run.id);
@@ -126,14 +173,19 @@ export function RunFields({ run, plan }: { run: Run; plan: Plan }) {
       <Choice
         label={inspector.kind}
         value={run.kind}
-        options={[
-          { value: 'power', text: fittings.runKinds.power },
-          { value: 'ground', text: fittings.runKinds.ground },
-          { value: 'remote', text: fittings.runKinds.remote },
-        ]}
+        options={KINDS.map((value) => ({ value, text: fittings.runKinds[value] }))}
+        {...(run.kind === 'factory' ? { hint: words.fieldLabels.run.factoryHint } : {})}
         onTake={(kind) => change({ kind })}
       />
       <EndFields run={run} plan={plan} />
+      <details className="fold">
+        <summary>{words.fieldLabels.run.more}</summary>
+        <div className="fields">
+          <Laid run={run} />
+          <UnmarkedFields run={run} plan={plan} />
+          <Joints run={run} plan={plan} />
+        </div>
+      </details>
       <div className="chips">
         {[...run.bends.keys()].map((index) => (
           <button key={index} type="button" onClick={() => select(desk, { kind: 'bend', id: run.id, index })}>

@@ -7,10 +7,9 @@ import { Choice } from '../controls/Choice.tsx';
 import { focusFirstInvalid } from '../controls/firstInvalid.ts';
 import { TextField } from '../controls/TextField.tsx';
 import { PlaceFields } from '../inspector/PlaceFields.tsx';
+import { ALL_KINDS } from '../shelf/kinds.ts';
 import { useDeskStore } from '../useDesk.ts';
 import type { ListPartProps } from './FittingItems.tsx';
-
-const KINDS: readonly FittingKind[] = ['battery', 'fuse', 'passThrough', 'block', 'amplifier', 'ground'];
 
 export function AddForm({ plan, onSaid }: ListPartProps) {
   const desk = useDeskStore();
@@ -38,7 +37,7 @@ export function AddForm({ plan, onSaid }: ListPartProps) {
       <Choice
         label={list.kind}
         value={kind}
-        options={KINDS.map((value) => ({ value, text: fittings.kinds[value] }))}
+        options={ALL_KINDS.map((value) => ({ value, text: fittings.kinds[value] }))}
         onTake={setKind}
       />
       <TextField

@@ -2,21 +2,22 @@ import { useRef, useState } from 'react';
 import { placeFitting } from '../../desk/place.ts';
 import { pointAlong, polylineLength } from '../../geom/polyline.ts';
 import { runPoints } from '../../plan/runs.ts';
-import type { Plan, Point, Run } from '../../plan/schema.ts';
-import { runById } from '../../plan/terminals.ts';
+import type { FittingKind, Plan, Point, Run } from '../../plan/schema.ts';
+import { INLINE_KINDS, runById } from '../../plan/terminals.ts';
 import { words } from '../../words/full.ts';
 import { defaultName, runTitle } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { focusFirstInvalid } from '../controls/firstInvalid.ts';
 import { PlaceFields } from '../inspector/PlaceFields.tsx';
 import { LengthField } from '../keypad/LengthField.tsx';
+import { ALL_KINDS } from '../shelf/kinds.ts';
 import { useDeskStore, useUnits } from '../useDesk.ts';
 import type { ListPartProps } from './FittingItems.tsx';
 
-type Inline = 'fuse' | 'passThrough';
 type How = 'along' | 'at';
 
 const NONE = '';
+const INLINE = ALL_KINDS.filter((kind) => INLINE_KINDS.has(kind));
 
 /** Length of the run as drawn on the sheet, true metres: what a length along it counts in. */
 const drawnM = (plan: Plan, run: Run): number => polylineLength(runPoints(plan, run)) * scaleOf(plan, run);
@@ -26,7 +27,7 @@ export function SplitForm({ plan, onSaid }: ListPartProps) {
   const desk = useDeskStore();
   const units = useUnits();
   const form = useRef<HTMLFormElement>(null);
-  const [kind, setKind] = useState<Inline>('fuse');
+  const [kind, setKind] = useState<FittingKind>('fuse');
   const [runId, setRunId] = useState(NONE);
   const [how, setHow] = useState<How>('along');
   const [alongM, setAlong] = useState(0.3);
@@ -68,7 +69,7 @@ export function SplitForm({ plan, onSaid }: ListPartProps) {
       <Choice
         label={list.kind}
         value={kind}
-        options={(['fuse', 'passThrough'] as const).map((value) => ({ value, text: fittings.kinds[value] }))}
+        options={INLINE.map((value) => ({ value, text: fittings.kinds[value] }))}
         onTake={setKind}
       />
       <Choice

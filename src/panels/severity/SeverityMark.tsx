@@ -1,5 +1,5 @@
 import type { Severity } from '../../assess/answer.ts';
-import { words } from '../../words/index.ts';
+import { words } from '../../words/answer.ts';
 
 /** Octagon, triangle, circle: told apart without colour. */
 const SHAPES: Readonly<Record<Severity, string>> = {

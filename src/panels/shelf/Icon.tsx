@@ -7,6 +7,7 @@ const PATHS = {
   snap: 'M4 4h20v20H4zM4 10.7h20M4 17.3h20M10.7 4v20M17.3 4v20',
   fit: 'M4 10V4h6M18 4h6v6M24 18v6h-6M10 24H4v-6',
   tools: 'M4 8h12M22 8h2M4 20h2M12 20h12M19 5a3 3 0 1 0 0 6 3 3 0 0 0 0-6M9 17a3 3 0 1 0 0 6 3 3 0 0 0 0-6',
+  more: 'M4 4h8v8H4zM16 4h8v8h-8zM4 16h8v8H4zM20 16v8M16 20h8',
   menu: 'M4 7h20M4 14h20M4 21h20',
   up: 'M6 17l8-8 8 8',
   down: 'M6 11l8 8 8-8',

@@ -1,7 +1,8 @@
 import type { AmplifierAnswer } from '../../assess/answer.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { nameOfId, words } from '../../words/index.ts';
+import { words } from '../../words/answer.ts';
+import { nameOfId } from '../../words/index.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 

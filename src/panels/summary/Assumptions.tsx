@@ -1,21 +1,33 @@
 import type { Assessment, AssumptionUse } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { nameOfId, type Units, words } from '../../words/index.ts';
+import { words } from '../../words/answer.ts';
+import { nameOfId, type Units } from '../../words/index.ts';
 import { useUnits } from '../useDesk.ts';
+
+type Say = (value: number, units: Units) => string;
+
+/** How a figure is said, by how its path ends; the first that fits. */
+const BY_ENDING: readonly (readonly [ending: string, say: Say])[] = [
+  ['Ohm', (value, units) => units.resistance(value)],
+  ['V', (value, units) => (value < 1 ? `${units.number(value * 1000, 0)} mV` : units.voltage(value))],
+  ['lengthM', (value, units) => units.length(value)],
+  ['areaMm2', (value, units) => units.area(value)],
+  ['Ah', (value, units) => `${units.number(value, 1)} Ah`],
+  ['A', (value, units) => units.current(value)],
+  ['capacitanceF', (value, units) => `${units.number(value, 3)} F`],
+  ['C', (value, units) => units.temperature(value)],
+  ...['dropLimit', 'efficiency', 'hotShare', 'usableShare'].map((ending): readonly [string, Say] => [
+    ending,
+    (value, units) => units.percent(value * 100),
+  ]),
+];
 
 function said({ path, value }: AssumptionUse, units: Units): string {
   if (typeof value === 'boolean') return value ? words.regulatedWords.yes : words.regulatedWords.no;
   if (typeof value === 'string')
     return Object.entries(words.fittings.materials).find(([id]) => id === value)?.[1] ?? value;
-  if (path.endsWith('Ohm')) return units.resistance(value);
-  if (path.endsWith('V')) return value < 1 ? `${units.number(value * 1000, 0)} mV` : units.voltage(value);
-  if (path.endsWith('insulationC') || path.endsWith('C')) return units.temperature(value);
-  if (path.endsWith('lengthM')) return units.length(value);
-  if (path.endsWith('areaMm2')) return units.area(value);
-  if (path.endsWith('ccaA')) return units.current(value);
-  if (path.endsWith('capacityAh')) return `${units.number(value, 0)} Ah`;
-  if (path.endsWith('dropLimit') || path.endsWith('efficiency')) return units.percent(value * 100);
-  return units.number(value, 3);
+  const say = BY_ENDING.find(([ending]) => path.endsWith(ending))?.[1];
+  return say === undefined ? units.number(value, 3) : say(value, units);
 }
 
 interface Group {

@@ -1,6 +1,6 @@
 import type { Assessment, Figure as FigureAnswer, RuleId } from '../../assess/answer.ts';
+import { words } from '../../words/answer.ts';
 import type { Units } from '../../words/index.ts';
-import { words } from '../../words/index.ts';
 import { useUnits } from '../useDesk.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
 

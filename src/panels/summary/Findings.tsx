@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { Finding } from '../../assess/answer.ts';
 import type { Desk, Selection } from '../../desk/desk.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { bareSentenceOf, qualifierOf, remedyOf, words } from '../../words/index.ts';
+import { bareSentenceOf, qualifierOf, remedyOf, words } from '../../words/answer.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';

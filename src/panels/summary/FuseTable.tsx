@@ -1,13 +1,14 @@
 import type { FuseAnswer } from '../../assess/answer.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { nameOfId, words } from '../../words/index.ts';
+import { familyName, words } from '../../words/answer.ts';
+import { nameOfId } from '../../words/index.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 
 const dash = '–';
 
-function FuseRows({ fuse, name }: { fuse: FuseAnswer; name: string }) {
+function FuseRows({ fuse, name, family }: { fuse: FuseAnswer; name: string; family: string | null }) {
   const units = useUnits();
   const desk = useDeskStore();
   const isSelected = useDesk((state) => state.selection?.id === fuse.fittingId);
@@ -49,10 +50,10 @@ function FuseRows({ fuse, name }: { fuse: FuseAnswer; name: string }) {
           </Figure>
         </td>
       </tr>
-      {fuse.family === null ? null : (
+      {family === null ? null : (
         <tr>
           <td colSpan={3} className="cell-note">
-            {words.fittings.linkFamilies[fuse.family]}
+            {family}
           </td>
         </tr>
       )}
@@ -79,7 +80,8 @@ export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan:
       {fuses.map((fuse) => {
         const owner = nameOfId(plan, fuse.fittingId) ?? '';
         const name = fuse.terminal === null ? owner : words.fittings.terminalOf(owner, fuse.terminal);
-        return <FuseRows key={`${fuse.fittingId}.${fuse.terminal ?? ''}`} fuse={fuse} name={name} />;
+        const family = fuse.family === null ? null : familyName(plan, fuse.family);
+        return <FuseRows key={`${fuse.fittingId}.${fuse.terminal ?? ''}`} fuse={fuse} name={name} family={family} />;
       })}
     </table>
   );

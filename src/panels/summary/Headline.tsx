@@ -1,6 +1,6 @@
 import './summary.css';
 import { useEffect, useState } from 'react';
-import { headlineOf, notCheckedOf, notToldOf, words } from '../../words/index.ts';
+import { headlineOf, notCheckedOf, notToldOf, words } from '../../words/answer.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { useAnswer, useDesk } from '../useDesk.ts';
 

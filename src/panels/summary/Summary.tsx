@@ -1,5 +1,5 @@
 import { lazy, Suspense } from 'react';
-import { words } from '../../words/index.ts';
+import { words } from '../../words/answer.ts';
 import { useAnswer, usePlan } from '../useDesk.ts';
 import { Figures } from './Figures.tsx';
 import { Findings } from './Findings.tsx';

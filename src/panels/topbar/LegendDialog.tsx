@@ -1,12 +1,11 @@
-import type { FittingKind } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { Dialog } from '../dialog/Dialog.tsx';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { FittingIcon } from '../shelf/FittingIcon.tsx';
+import { ALL_KINDS } from '../shelf/kinds.ts';
 
-const RUNS = ['power', 'ground', 'remote'] as const;
+const RUNS = ['power', 'ground', 'remote', 'factory'] as const;
 const SEVERITIES = ['stop', 'fix', 'note'] as const;
-const KINDS: readonly FittingKind[] = ['battery', 'fuse', 'passThrough', 'block', 'amplifier', 'ground'];
 
 /** What the lines, shapes and colours of the sketch mean. */
 export default function LegendDialog({ onClose }: { onClose: () => void }) {
@@ -39,14 +38,14 @@ export default function LegendDialog({ onClose }: { onClose: () => void }) {
         </ul>
         <h3>{legend.fittings}</h3>
         <ul className="legend-fittings">
-          {KINDS.map((kind) => (
+          {ALL_KINDS.map((kind) => (
             <li key={kind}>
               <FittingIcon kind={kind} />
               {fittings.kinds[kind]}
             </li>
           ))}
         </ul>
-        <p className="caution">{words.cautions.airbag}</p>
+        <p className="caution">{words.airbagCaution}</p>
       </div>
     </Dialog>
   );

@@ -3,10 +3,12 @@ import { commit } from '../../desk/edit.ts';
 import { changeSettings } from '../../plan/edits/changeSettings.ts';
 import { defaultStock, KNOWN_GAUGES } from '../../plan/gauges.ts';
 import type { LinkFamily, Settings } from '../../plan/schema.ts';
+import { familyName } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Tick } from '../controls/Tick.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { OwnLinks } from './OwnLinks.tsx';
 
 const FAMILIES: readonly LinkFamily[] = [
   'iso8820-3-F',
@@ -18,6 +20,8 @@ const FAMILIES: readonly LinkFamily[] = [
   'ul248-15-T',
   'slotted-long',
 ];
+
+const VOLTAGES = [12, 24] as const;
 
 interface StockProps<T extends string> {
   legend: string;
@@ -62,8 +66,10 @@ function Stock<T extends string>({ legend, all, chosen, keepOne, isWide = false,
 export function SettingSizes() {
   const desk = useDeskStore();
   const units = useUnits();
-  const now = useDesk((state) => state.plan.settings);
-  const { settings, fittings } = words;
+  const plan = useDesk((state) => state.plan);
+  const now = plan.settings;
+  const own = now.ownLinks.filter(({ seat }) => seat === 'holder').map(({ family }) => family);
+  const { settings, fittings, fieldLabels } = words;
   const set = (patch: Partial<Settings>) => commit(desk, 'settings', (plan) => changeSettings(plan, patch));
   const sizes = KNOWN_GAUGES.filter((id) => id.startsWith(`${now.sizeSystem}:`) || now.stock.includes(id));
   return (
@@ -76,6 +82,16 @@ export function SettingSizes() {
           text: fittings.ruleSets[value],
         }))}
         onTake={(ruleSet) => set({ ruleSet })}
+      />
+      <Choice
+        label={fieldLabels.settings.systemV}
+        hint={fieldLabels.settings.systemVHint}
+        value={String(now.systemV)}
+        options={VOLTAGES.map((v) => ({ value: String(v), text: fieldLabels.settings.volts(v) }))}
+        onTake={(text) => {
+          const systemV = VOLTAGES.find((v) => String(v) === text);
+          if (systemV !== undefined) set({ systemV });
+        }}
       />
       <div className="field-grid">
         <Choice
@@ -103,12 +119,13 @@ export function SettingSizes() {
       />
       <Stock
         legend={settings.families}
-        all={FAMILIES.map((value) => ({ value, text: fittings.linkFamilies[value] }))}
+        all={[...FAMILIES, ...own].map((value) => ({ value, text: familyName(plan, value) }))}
         chosen={now.linkFamilies}
         keepOne={settings.familiesLast}
         isWide
         onTake={(linkFamilies) => set({ linkFamilies })}
       />
+      <OwnLinks />
       <Tick
         label={settings.engine}
         hint={settings.engineHint}

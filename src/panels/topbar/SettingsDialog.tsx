@@ -40,6 +40,7 @@ export default function SettingsDialog({ onClose }: { onClose: () => void }) {
           legend={settings.electrical}
           names={['restV', 'chargingV', 'duty', 'dropLimit', 'cutOutV', 'bodyOhm', 'jointOhm', 'linkDropV']}
         />
+        <SettingInputs legend={words.fieldLabels.settings.batteries} names={['usableShare', 'peukert']} />
         <SettingInputs legend={settings.temperatures} names={['bayC', 'wingC', 'hotC', 'cabinC', 'cargoC', 'underC']} />
         <fieldset>
           <legend>{settings.page}</legend>

@@ -4,14 +4,14 @@ import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
-import { INSULATION_CLASSES, inputBounds } from '../inputs.ts';
+import { boundsIn, INSULATION_CLASSES } from '../inputs.ts';
 import { useDeskStore, usePlan } from '../useDesk.ts';
 
 /** An assumed number, to be told where it is used. The bounds are those of the plan's document. */
 export function AssumptionField({ path, value }: { path: string; value: number }) {
   const desk = useDeskStore();
   const plan = usePlan();
-  const { min, max } = inputBounds(path);
+  const { min, max } = boundsIn(plan, path);
   const label = words.assumption(path, (id) => nameOfId(plan, id));
   const tell = (told: number) => commit(desk, 'input', (before) => setInput(before, path, told, 'told'));
   if (path.endsWith('.insulationC')) {

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { words } from '../../words/index.ts';
+import { words } from '../../words/answer.ts';
 import { useOpenWhy } from './useWhy.ts';
 
 interface FigureProps {

@@ -4,14 +4,27 @@
  */
 import * as v from 'valibot';
 import { isKnownGauge } from '../gauges.ts';
+import { isToldFamily, linksOf } from '../links.ts';
 import { roundFitting, roundRun, roundSheet } from '../round.ts';
-import { type Fitting, fittingSchema, type Plan, type Run, runSchema, type Sheet, sheetSchema } from '../schema.ts';
+import {
+  type Fitting,
+  fittingSchema,
+  type Plan,
+  type Run,
+  runSchema,
+  type Settings,
+  type Sheet,
+  sheetSchema,
+} from '../schema.ts';
 import { terminalsOf } from '../terminals.ts';
 
-/** The fitting as it may stand in a plan, or null. */
-export function acceptFitting(fitting: unknown): Fitting | null {
+/** The fitting as it may stand in a plan of those settings, or null. */
+export function acceptFitting(fitting: unknown, settings: Settings): Fitting | null {
   const { success, output } = v.safeParse(fittingSchema, fitting);
   if (!success) return null;
+  const gauges = [output.takes, output.kind === 'block' ? output.outputsTake : null];
+  if (gauges.some((gauge) => gauge !== null && !isKnownGauge(gauge))) return null;
+  if (!linksOf(output).every(({ link }) => isToldFamily(settings, link.family))) return null;
   const terminals = terminalsOf(output);
   return new Set(terminals).size === terminals.length ? checked(fittingSchema, roundFitting(output)) : null;
 }
@@ -37,7 +50,7 @@ function acceptSheet(sheet: unknown): Sheet | null {
 
 /** The plan with that fitting in place of the one it was; the same plan when it is refused or no different. */
 export function withFitting(plan: Plan, before: Fitting, after: unknown): Plan {
-  const fitting = acceptFitting(after);
+  const fitting = acceptFitting(after, plan.settings);
   if (fitting === null || isSame(before, fitting)) return plan;
   return { ...plan, fittings: plan.fittings.map((other) => (other === before ? fitting : other)) };
 }

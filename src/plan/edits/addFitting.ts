@@ -4,7 +4,7 @@ import { acceptFitting } from './accept.ts';
 
 /** Adds a fitting to one of the plan's sheets. */
 export function addFitting(plan: Plan, fitting: Fitting): Plan {
-  const accepted = acceptFitting(fitting);
+  const accepted = acceptFitting(fitting, plan.settings);
   if (accepted === null || plan.fittings.length >= MAX_ITEMS || isIdUsed(plan, accepted.id)) return plan;
   if (!plan.sheets.some(({ id }) => id === accepted.sheetId)) return plan;
   return { ...plan, fittings: [...plan.fittings, accepted] };

@@ -1,4 +1,4 @@
-/** Two runs at a fuse or pass-through, seen as the one cable they are; and a cable cut in two. */
+/** Two runs at an inline fitting, seen as the one cable they are; and a cable cut in two. */
 import { distanceToSegment } from '../../geom/point.ts';
 import { nearestOnPolyline, splitPolyline } from '../../geom/polyline.ts';
 import { roundPoint } from '../round.ts';

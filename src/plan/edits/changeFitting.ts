@@ -10,7 +10,8 @@ export type FittingPatch = { [K in FittingKind]: Partial<Omit<FittingOf<K>, Fixe
 
 /**
  * Changes what a fitting is, not where it is: a locked fitting too. A block cannot lose an output that a run is joined
- * to (`removeOutput` takes both). An efficiency that is still assumed follows the amplifier's class.
+ * to (`removeOutput` takes both), nor an amplifier its second pair of terminals. An efficiency that is still assumed
+ * follows the amplifier's class.
  */
 export function changeFitting(plan: Plan, id: string, patch: FittingPatch): Plan {
   const fitting = fittingById(plan, id);
@@ -29,7 +30,7 @@ function efficiencyOfClass(fitting: Fitting, patch: FittingPatch): FittingPatch 
 
 function keepsItsRuns(plan: Plan, id: string): boolean {
   const fitting = fittingById(plan, id);
-  if (fitting?.kind !== 'block') return true;
+  if (fitting?.kind !== 'block' && fitting?.kind !== 'amplifier') return true;
   const terminals = terminalsOf(fitting);
   return plan.runs
     .flatMap(({ from, to }) => [from, to])

@@ -7,7 +7,8 @@ import { bendsOf, cableThrough } from './cable.ts';
  * The one run that the two runs at a fitting make when the fitting goes; null when they cannot be one: of unlike kinds,
  * both ends of one at the fitting, or ending at the same terminal. Id, name, direction and properties are the first
  * run's. Lengths are never lost: rises add, taped lengths add when both are taped, and the greater slack holds. Either
- * lock holds; a sheath holds only when both have it.
+ * lock, a loom or a carpet of either holds; a sheath holds only when both have it; the greater bundle and the tighter
+ * bend hold; joints measured at the far ends stay, those at the fitting go with it.
  */
 export function joinRuns(plan: Plan, fitting: Fitting, first: Run, second: Run): Run | null {
   const cable = cableThrough(plan, fitting, first, second);
@@ -25,8 +26,25 @@ export function joinRuns(plan: Plan, fitting: Fitting, first: Run, second: Run):
       tapedM: first.tapedM === null || second.tapedM === null ? null : roundM(first.tapedM + second.tapedM),
       slackPercent: Math.max(first.slackPercent, second.slackPercent),
       sheathed: first.sheathed && second.sheathed,
+      inLoom: first.inLoom || second.inLoom,
+      underCarpet: first.underCarpet || second.underCarpet,
+      bundled: Math.max(first.bundled, second.bundled),
+      bendRadiusMm: tightest(first.bendRadiusMm, second.bendRadiusMm),
+      ...jointsOf(fitting, first, second),
       locked: first.locked || second.locked,
     },
     plan.fittings,
   );
+}
+
+const tightest = (one: number | null, other: number | null): number | null =>
+  one === null || other === null ? (one ?? other) : Math.min(one, other);
+
+/** Joints measured at the far ends; the ends at the fitting are gone. In the first run's direction. */
+function jointsOf({ id }: Fitting, first: Run, second: Run): Pick<Run, 'fromJointOhm' | 'toJointOhm'> {
+  const farOhm = ({ to, fromJointOhm, toJointOhm }: Run): number | null =>
+    to.fittingId === id ? fromJointOhm : toJointOhm;
+  return first.to.fittingId === id
+    ? { fromJointOhm: farOhm(first), toJointOhm: farOhm(second) }
+    : { fromJointOhm: farOhm(second), toJointOhm: farOhm(first) };
 }

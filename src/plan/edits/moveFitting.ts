@@ -4,8 +4,8 @@ import { withFitting } from './accept.ts';
 import { shareTaped } from './shareTaped.ts';
 
 /**
- * Moves a fitting; the drawn ends of its runs go with it, taped lengths stay. A fuse or pass-through between two taped
- * runs slides along one measured cable: the two keep their total and share it anew by what is drawn, unless one of them
+ * Moves a fitting; the drawn ends of its runs go with it, taped lengths stay. An inline fitting between two taped runs
+ * slides along one measured cable: the two keep their total and share it anew by what is drawn, unless one of them
  * is locked. A locked fitting stays where it is.
  */
 export function moveFitting(plan: Plan, id: string, at: Point): Plan {

@@ -4,8 +4,8 @@ import { fittingById, INLINE_KINDS } from '../terminals.ts';
 import { joinRuns } from './joinRuns.ts';
 
 /**
- * Takes a fitting out. The two runs at a fuse or pass-through become one again; any other run that ends at the fitting
- * goes with it. A locked fitting stays, and so does one that would take a locked run with it.
+ * Takes a fitting out. The two runs at a fuse, a pass-through or another inline fitting become one again; any other run
+ * that ends at the fitting goes with it. A locked fitting stays, and so does one that would take a locked run with it.
  */
 export function removeFitting(plan: Plan, id: string): Plan {
   const fitting = fittingById(plan, id);

@@ -6,9 +6,9 @@ import { bendsOf, cableThrough, cutNearest } from './cable.ts';
 import { shareTaped } from './shareTaped.ts';
 
 /**
- * Slides a fuse or pass-through along the cable of its two runs, to the point nearest to `place`: the cable keeps its
- * way, and bends that the fitting passes go from one run to the other. Taped runs share their total anew. Anything
- * locked, or a fitting without exactly two runs, stays as it is.
+ * Slides an inline fitting along the cable of its two runs, to the point nearest to `place`: the cable keeps its way, and
+ * bends that the fitting passes go from one run to the other. Taped runs share their total anew. Anything locked, or a
+ * fitting without exactly two runs, stays as it is.
  */
 export function slideFitting(plan: Plan, id: string, place: Point): Plan {
   const fitting = fittingById(plan, id);

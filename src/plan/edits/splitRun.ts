@@ -3,15 +3,16 @@ import { isIdUsed } from '../ids.ts';
 import { shareOf, splitLength, splitTaped } from '../lengths.ts';
 import { runPoints } from '../runs.ts';
 import { type Fitting, MAX_ITEMS, type Plan, type Point, type Run } from '../schema.ts';
-import { INLINE_KINDS, runById } from '../terminals.ts';
+import { INLINE_KINDS, inlineTerminals, runById } from '../terminals.ts';
 import { acceptRun } from './accept.ts';
 import { addFitting } from './addFitting.ts';
 import { bendsOf, type Cut, cutNearest } from './cable.ts';
 
 /**
- * Puts a fuse or pass-through into a run, at the run's nearest point to `at`. The part towards the run's `from` keeps
- * id and name and ends at the fuse's 'in'; the rest is a new run beside it. Bends are divided; a taped length and the
- * rise are shared by what is drawn; everything else is copied. `removeFitting` gives the one run back.
+ * Puts a fuse, a pass-through or another inline fitting into a run, at the run's nearest point to `at`. The part towards
+ * the run's `from` keeps id and name and ends at the fuse's 'in', a reducer's 'wide'; the rest is a new run beside it.
+ * Bends are divided; a taped length and the rise are shared by what is drawn; joints measured stay at the far ends;
+ * everything else is copied. `removeFitting` gives the one run back.
  */
 export function splitRun(plan: Plan, runId: string, at: Point, fitting: Fitting, newRunId: string): Plan {
   const run = runById(plan, runId);
@@ -31,7 +32,7 @@ function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [befor
   const share = shareOf(polylineLength(cut.before), polylineLength(cut.after));
   const tapedM = run.tapedM === null ? [null, null] : splitTaped(run.tapedM, share);
   const riseM = splitLength(run.riseM, share);
-  const [into, outOf] = fitting.kind === 'fuse' ? ['in', 'out'] : ['through', 'through'];
+  const [into, outOf] = inlineTerminals(fitting.kind);
   return [
     {
       ...run,
@@ -39,6 +40,7 @@ function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [befor
       bends: bendsOf(cut.before),
       tapedM: tapedM[0] ?? null,
       riseM: riseM[0],
+      toJointOhm: null,
     },
     {
       ...run,
@@ -47,6 +49,7 @@ function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [befor
       bends: bendsOf(cut.after),
       tapedM: tapedM[1] ?? null,
       riseM: riseM[1],
+      fromJointOhm: null,
     },
   ];
 }

@@ -1,24 +1,15 @@
 /** Which terminal of a fitting a run may start from or end at, so that only real choices are asked about. */
-import { connectRefusal } from '../../desk/connect.ts';
+import { connectRefusal, sideOfTerminal } from '../../desk/connect.ts';
 import { runsAt } from '../../plan/runs.ts';
-import type { Plan, RunKind, TerminalRef } from '../../plan/schema.ts';
+import type { FittingKind, Plan, RunKind, TerminalRef } from '../../plan/schema.ts';
 import { fittingById, terminalKey, terminalsOf } from '../../plan/terminals.ts';
 
 /** What a terminal is for; null when it takes either side and nothing is joined to its fitting yet. */
 function sideOf(plan: Plan, ref: TerminalRef): RunKind | null {
-  const fitting = fittingById(plan, ref.fittingId);
-  switch (fitting?.kind) {
-    case 'ground':
-      return 'ground';
-    case 'battery':
-      return ref.terminal === 'negative' ? 'ground' : 'power';
-    case 'amplifier':
-      return ref.terminal === 'supply' ? 'power' : ref.terminal === 'ground' ? 'ground' : 'remote';
-    default: {
-      const [first, ...others] = runsAt(plan, ref.fittingId).map(({ kind }) => kind);
-      return first !== undefined && others.every((kind) => kind === first) ? first : null;
-    }
-  }
+  const told = sideOfTerminal(ref.terminal);
+  if (told !== null) return told;
+  const [first, ...others] = runsAt(plan, ref.fittingId).map(({ kind }) => (kind === 'factory' ? 'power' : kind));
+  return first !== undefined && others.every((kind) => kind === first) ? first : null;
 }
 
 export function isTaken(plan: Plan, ref: TerminalRef): boolean {
@@ -31,8 +22,13 @@ const refsOf = (plan: Plan, fittingId: string): TerminalRef[] => {
   return fitting === undefined ? [] : terminalsOf(fitting).map((terminal) => ({ fittingId, terminal }));
 };
 
+/** Kinds with two ends that are alike. */
+const TWO_ENDED: ReadonlySet<FittingKind | undefined> = new Set<FittingKind>(['fuse', 'breaker', 'relay', 'switch']);
+
+const isTwoEnded = (plan: Plan, fittingId: string): boolean => TWO_ENDED.has(fittingById(plan, fittingId)?.kind);
+
 /** A fuse has two ends that are alike: the free one is meant, the way the run is drawn deciding which of two. */
-function freeEndOfFuse(plan: Plan, refs: readonly TerminalRef[], first: 'in' | 'out'): TerminalRef[] {
+function freeEnd(plan: Plan, refs: readonly TerminalRef[], first: 'in' | 'out'): TerminalRef[] {
   const free = refs.filter((ref) => !isTaken(plan, ref));
   const [only] = free.toSorted((a) => (a.terminal === first ? -1 : 1));
   return only === undefined ? [...refs] : [only];
@@ -41,7 +37,7 @@ function freeEndOfFuse(plan: Plan, refs: readonly TerminalRef[], first: 'in' | '
 /** Where a run may start: one terminal is meant without asking, several are offered. */
 export function startsAt(plan: Plan, fittingId: string): TerminalRef[] {
   const refs = refsOf(plan, fittingId);
-  return fittingById(plan, fittingId)?.kind === 'fuse' ? freeEndOfFuse(plan, refs, 'out') : refs;
+  return isTwoEnded(plan, fittingId) ? freeEnd(plan, refs, 'out') : refs;
 }
 
 /**
@@ -56,5 +52,5 @@ export function endsAt(plan: Plan, from: TerminalRef, fittingId: string): Termin
     return side === null || other === null || side === other;
   });
   const offered = fitting.length > 0 ? fitting : joinable;
-  return fittingById(plan, fittingId)?.kind === 'fuse' ? freeEndOfFuse(plan, offered, 'in') : offered;
+  return isTwoEnded(plan, fittingId) ? freeEnd(plan, offered, 'in') : offered;
 }

@@ -1,4 +1,5 @@
-import type { FittingKind, LinkFamily, Outline, RunKind, Settings, Zone } from '../../plan/schema.ts';
+/** What fittings, terminals and runs are called. */
+import type { FittingKind } from '../../plan/schema.ts';
 
 /** Full names, as in sentences and lists. */
 export const kinds: Readonly<Record<FittingKind, string>> = {
@@ -8,6 +9,17 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
   block: 'Distribution block',
   amplifier: 'Amplifier',
   ground: 'Ground point',
+  breaker: 'Thermal breaker',
+  bus: 'Bus bar',
+  reducer: 'Reducer',
+  load: 'Other load',
+  alternator: 'Alternator',
+  jumpPost: 'Jump post',
+  takeOff: 'Fused take-off',
+  charger: 'DC-DC charger',
+  relay: 'Isolating relay',
+  switch: 'Battery switch',
+  capacitor: 'Capacitor',
 };
 
 /** Short names, for the shelf. */
@@ -18,6 +30,17 @@ export const kindsShort: Readonly<Record<FittingKind, string>> = {
   block: 'Block',
   amplifier: 'Amplifier',
   ground: 'Ground',
+  breaker: 'Breaker',
+  bus: 'Bus bar',
+  reducer: 'Reducer',
+  load: 'Load',
+  alternator: 'Alternator',
+  jumpPost: 'Jump post',
+  takeOff: 'Take-off',
+  charger: 'Charger',
+  relay: 'Relay',
+  switch: 'Switch',
+  capacitor: 'Capacitor',
 };
 
 /** What the first fuse after a battery is called. */
@@ -36,6 +59,13 @@ const TERMINALS: Readonly<Record<string, string>> = {
   ground: 'ground',
   remote: 'remote',
   body: 'body',
+  supply2: 'second supply',
+  ground2: 'second ground',
+  wide: 'thick end',
+  narrow: 'thin end',
+  stud: 'stud',
+  input: 'input',
+  output: 'output',
 };
 
 /** 'out3' -> 'output 3'. */
@@ -48,65 +78,8 @@ export function terminal(name: string): string {
 export const terminalOf = (fittingName: string, terminalName: string): string =>
   `${fittingName}, ${terminal(terminalName)}`;
 
-export const runKinds: Readonly<Record<RunKind, string>> = {
-  power: 'Power',
-  ground: 'Ground',
-  remote: 'Remote lead',
-};
-
 /** 'Battery to main fuse': made from the ends, the second name with a small first letter unless it is spelled in capitals. */
 export function runName(from: string, to: string): string {
   const second = /^[A-Z][a-z]/.test(to) ? to.charAt(0).toLowerCase() + to.slice(1) : to;
   return `${from} to ${second}`;
 }
-
-export const zones: Readonly<Record<Zone, string>> = {
-  auto: 'From the outline',
-  bay: 'Engine bay',
-  wing: 'Along a wing',
-  hot: 'Beside hot parts',
-  cabin: 'Cabin',
-  cargo: 'Cargo space',
-  under: 'Under the body',
-};
-
-export const linkFamilies: Readonly<Record<LinkFamily, string>> = {
-  'iso8820-3-C': 'Blade, ISO 8820-3 type C',
-  'iso8820-3-E': 'Blade, ISO 8820-3 type E',
-  'iso8820-3-F': 'Blade, ISO 8820-3 type F',
-  'iso8820-5-SF30': 'Bolt-in, ISO 8820-5 type SF30',
-  'iso8820-5-SF51': 'Bolt-in, ISO 8820-5 type SF51',
-  'slotted-long': 'Slotted bolt-in, long',
-  'slotted-short': 'Slotted bolt-in, short',
-  'ul248-15-T': 'UL 248-15 class T',
-};
-
-export const materials = {
-  copper: 'Copper',
-  cca10: 'Copper-clad aluminium, 10 %',
-  cca15: 'Copper-clad aluminium, 15 %',
-  aluminium: 'Aluminium',
-} as const;
-
-export const ampClasses = { D: 'Class D', AB: 'Class AB' } as const;
-
-export const outlines: Readonly<Record<Outline['kind'], string>> = {
-  panelVan: 'Panel van',
-  bench: 'Bench board',
-};
-
-export const ruleSets: Readonly<Record<Settings['ruleSet'], string>> = {
-  vehicle: 'vehicle rule set',
-  boatCfr: 'boat rule set (33 CFR 183.455)',
-  boatAbyc: 'boat rule set (ABYC E-11)',
-};
-
-export const origins = {
-  assumed: 'assumed',
-  told: 'told',
-  measured: 'measured',
-  drawn: 'drawn',
-  published: 'published',
-  choice: 'our choice',
-  memory: 'from memory',
-} as const;

@@ -1,5 +1,5 @@
 import type { Assessment, NotTold, RuleId, Severity, UncheckedId } from '../../assess/answer.ts';
-import { ruleSets } from './fittings.ts';
+import { ruleSets } from './fittingChoices.ts';
 
 const plural = (count: number, one: string, many: string): string => (count === 1 ? one : many);
 
@@ -34,12 +34,7 @@ export const notTold = (items: readonly NotTold[]): string =>
   items.map(({ kind, ids }) => NOT_TOLD[kind](ids.length)).join(', ');
 
 export const unchecked: Readonly<Record<UncheckedId, string>> = {
-  'short-to-body': 'short to body',
-  'breaking-capacity': 'breaking capacity',
-  selectivity: 'selectivity of the fuses',
-  charging: 'what the alternator can carry',
-  'joint-heat': 'heat of the joints',
-  'overload-heating': 'heating under overload',
+  charging: 'what the alternator can carry (none drawn)',
 };
 
 export const notCheckedLabel = 'Not checked yet:';
@@ -66,6 +61,10 @@ export const rules: Readonly<Record<RuleId, string>> = {
   'fuse-over-maker': "amplifier maker's largest fuse",
   'no-fuse-qualifies': 'a fuse that fits',
   'no-size-in-stock': 'a cable that does it',
+  'rating-not-held': 'ratings that are made',
+  'link-under-voltage': 'fuse against system voltage',
+  'holder-too-hot': 'temperature at the fuse holder',
+  'fuse-in-return': 'no fuse in the return',
   'drop-cables': 'voltage drop of the cables',
   'drop-whole': 'voltage drop of the whole way',
   'below-cut-out': 'voltage at the amplifier',
@@ -85,5 +84,20 @@ export const rules: Readonly<Record<RuleId, string>> = {
   'pass-through-shared': 'one cable in each pass-through',
   'cable-changes': 'one cable from end to end',
   'source-short': 'source joined to body',
+  'series-batteries': 'batteries in series',
+  'positive-earth': 'negative at the body',
   'small-separate-run': 'small separate runs',
+  'short-not-cleared': 'short to body',
+  'short-uncertain': 'time limits of the fuses',
+  'back-fed': 'short fed from another source',
+  'breaking-capacity': 'breaking capacity',
+  selectivity: 'selectivity of the fuses',
+  'overload-heating': 'heating under overload',
+  'charging-deficit': 'mean current against the alternator',
+  'capacitor-precharge': 'pre-charge of capacitors',
+  'capacitor-unfused': 'capacitors as sources',
+  'joint-heat': 'heat of the joints',
+  'contact-overloaded': 'rating of relays, switches and bars',
+  'takeoff-overloaded': 'factory fuse at a take-off',
+  'switch-open': 'open switches',
 };

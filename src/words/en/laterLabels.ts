@@ -16,8 +16,6 @@ export const inspector = {
   lockedHint: 'A sleeve moves nothing',
   remove: 'Delete',
   zone: 'Surroundings',
-  cca: 'Cold cranking current, A',
-  ah: 'Capacity, Ah',
   strap: 'Factory strap to the body',
   strapLength: 'Length of the strap',
   strapArea: 'Area of the strap, mm²',
@@ -96,7 +94,7 @@ export const list = {
   bends: 'Bends, from first to last',
   bendsHint: 'One bend a line, two lengths with a semicolon: 1.2 m; 0.4 m',
   connectDo: 'Connect',
-  split: 'Put a fuse or pass-through into a run',
+  split: 'Put a fitting into a run',
   splitRun: 'Run',
   splitHow: 'Where',
   splitAlong: 'At a length along it',
@@ -118,6 +116,13 @@ export const list = {
   },
   joins: (from: string, to: string) => `from ${from} to ${to}`,
   beyondRun: (length: string) => `The run is ${length} long. Enter less than that.`,
+} as const;
+
+export const fittingGroups = {
+  sources: 'Sources and charging',
+  protection: 'Breaking and switching',
+  joining: 'Joining',
+  loads: 'Loads',
 } as const;
 
 export const newPlanDialog = {
@@ -163,11 +168,13 @@ export const settings = {
     restV: 'Voltage at rest, V',
     chargingV: 'Voltage while charging, V',
     duty: 'Duty of the music, 0.01 to 1',
-    dropLimit: 'Limit of voltage drop, share of 12 V',
+    dropLimit: 'Limit of voltage drop, share of the system voltage',
     cutOutV: 'Cut-out voltage of the amplifiers, V',
     bodyOhm: 'Body resistance, Ω',
     jointOhm: 'Resistance of a joint, Ω',
     linkDropV: 'Drop across a fuse-link at its rating, V',
+    usableShare: 'Usable share of the capacity, 0.05 to 1',
+    peukert: 'Peukert exponent, 1 to 1.6',
     bayC: 'Engine bay',
     wingC: 'Along a wing',
     hotC: 'Beside hot parts',
@@ -183,6 +190,7 @@ export const legend = {
   power: 'Power: red, full line',
   ground: 'Ground: near-black, long dashes',
   remote: 'Remote lead: blue, short dashes',
+  factory: "The vehicle's own cable: grey, long and short dashes",
   thickness: 'The thicker the line, the more copper.',
   hazard: 'Black on yellow: live cable that no fuse protects',
   findings: 'Findings',

@@ -80,6 +80,10 @@ const REASONS: Readonly<Record<OpenCode | 'unreadable', OpenWords>> = {
   brokenText: { what: () => 'a text holds half a character', remedy: EARLIER },
   duplicateId: { what: (params) => `${quoted(params, 'id')} stands for two things`, remedy: EARLIER },
   duplicateTerminal: { what: (params) => `terminal ${quoted(params, 'terminal')} is there twice`, remedy: EARLIER },
+  duplicateFamily: {
+    what: (params) => `the own family of links ${quoted(params, 'family')} is told twice`,
+    remedy: EARLIER,
+  },
   unknownSheet: { what: (params) => `sheet ${quoted(params, 'id')} is named and not there`, remedy: EARLIER },
   unknownFitting: { what: (params) => `fitting ${quoted(params, 'id')} is named and not there`, remedy: EARLIER },
   unknownTerminal: {
@@ -87,6 +91,10 @@ const REASONS: Readonly<Record<OpenCode | 'unreadable', OpenWords>> = {
     remedy: EARLIER,
   },
   unknownGauge: { what: (params) => `there is no size ${quoted(params, 'gauge')}`, remedy: EARLIER },
+  unknownFamily: {
+    what: (params) => `the own family of links ${quoted(params, 'family')} is named and not told`,
+    remedy: EARLIER,
+  },
   endOffSheet: {
     what: (params) => `the run ends at ${quoted(params, 'fitting')}, which is on another sheet`,
     remedy: EARLIER,

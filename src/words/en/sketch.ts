@@ -1,6 +1,4 @@
 /** What is written on and over the sketch. */
-import type { FittingKind } from '../../plan/schema.ts';
-
 /** What the panes show; each title is also the button that changes it. */
 export const panes = {
   whole: 'Whole vehicle',
@@ -33,6 +31,7 @@ export const live = {
   fromNose: 'From the nose',
   fromSide: 'From the right side',
   taped: (length: string) => `${length} taped`,
+  locked: 'locked',
   separator: ' · ',
 } as const;
 
@@ -46,8 +45,10 @@ export function describePane(
   return `${pane}: drawing of ${counts.fittings} fittings and ${counts.runs} runs. ${striped} The list holds the same plan.`;
 }
 
+const SIGNS: Readonly<Record<string, string>> = { positive: '+', stud: '+', negative: '−' };
+
 /** What a terminal is called on its tab: the sign of a post says more than the word alone. */
-export function tab(kind: FittingKind, terminal: string, name: string): string {
-  if (kind !== 'battery') return name;
-  return terminal === 'negative' ? `− ${name}` : `+ ${name}`;
+export function tab(terminal: string, name: string): string {
+  const sign = SIGNS[terminal];
+  return sign === undefined ? name : `${sign} ${name}`;
 }

@@ -61,6 +61,7 @@ export interface Answer {
     readonly fuseA: number;
     /** Cables there and back, from the posts to this amplifier. */
     readonly cablesV: number;
+    /** With the battery's own resistance. */
     readonly terminalV: number;
   }[];
 }
@@ -117,6 +118,20 @@ function fuseA(fullA: number, holder: Air): number | null {
   return ISO8820_RATINGS_A.find((held) => held >= least) ?? null;
 }
 
+/** Our rules, section 8: a warm lead-acid battery, (12.6 - 7.2) V over its cranking amperes (SAE J537), 0.45 of that. */
+const BATTERY_OHM = (0.45 * (12.6 - 7.2)) / 600;
+
+/** Volts that each branch is left with, by rounds of current and volts, behind the battery's own resistance as well. */
+function behindBattery(watts: readonly number[], sharedOhm: number, ownOhms: readonly number[]): number[] {
+  let volts = watts.map(() => REST_V);
+  for (let count = 0; count < MOST_ROUNDS; count += 1) {
+    const amps = watts.map((power, index) => power / (volts[index] ?? 1));
+    const sharedV = amps.reduce((sum, branchA) => sum + branchA, 0) * (BATTERY_OHM + sharedOhm);
+    volts = amps.map((branchA, index) => REST_V - sharedV - branchA * (ownOhms[index] ?? 0));
+  }
+  return volts;
+}
+
 /**
  * Currents, drops and fuses with these sizes, at rest: the worse state for amplifiers that draw constant power. Null
  * when the cables cannot carry that power, or no link is large enough.
@@ -145,12 +160,19 @@ function operatingPoint({ trunk, branches }: Route, trunkSize: Size, branchSizes
         fuseA: branchFuseA,
         cablesV: trunkCableV + ownCablesV,
         terminalV: REST_V - sharedV - ownV,
+        ownOhm: ownV / branchA,
       };
     });
     const moved = Math.max(...told.map((branch, index) => Math.abs(branch.terminalV - (terminalV[index] ?? 0))));
     terminalV = told.map((branch) => branch.terminalV);
     if (moved < 1e-9) {
-      return { trunk: { size: trunkSize, fullA: trunkA, fuseA: trunkFuseA, dropV: trunkCableV }, branches: told };
+      const watts = branches.map(({ ratedW, ampClass }) => ratedW / EFFICIENCY[ampClass]);
+      const ownOhms = told.map(({ ownOhm }) => ownOhm);
+      const real = behindBattery(watts, sharedV / trunkA, ownOhms);
+      return {
+        trunk: { size: trunkSize, fullA: trunkA, fuseA: trunkFuseA, dropV: trunkCableV },
+        branches: told.map((branch, index) => ({ ...branch, terminalV: real[index] ?? 0 })),
+      };
     }
     if (count > MOST_ROUNDS) return null;
   }

@@ -66,3 +66,23 @@ export async function openFile(user: TouchUser, name: string, text: string): Pro
   await (await chooser).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
   await drawn(user.page);
 }
+
+/** The sheet of fittings that do not stand on the shelf; on a phone the shelf's own drawer comes first. */
+export async function openMore(user: TouchUser): Promise<void> {
+  await user.page.getByRole('region', { name: 'Answer' }).waitFor();
+  const tools = user.button('Tools');
+  if (await tools.isVisible()) await user.tap(tools);
+  await user.tap(user.button('More fittings'));
+  await user.page.getByRole('region', { name: 'More fittings' }).waitFor();
+  await drawn(user.page);
+}
+
+/** Selects a thing by its name in the list, which is then closed again. */
+export async function selectInList(user: TouchUser, name: string): Promise<void> {
+  await openList(user);
+  await user.tap(user.button(`Edit ${name}`));
+  await user.page.getByRole('region', { name: 'Selected' }).getByLabel('Name', { exact: true }).waitFor();
+  const close = user.button('Close the list');
+  if (await close.isVisible()) await user.tap(close);
+  await drawn(user.page);
+}

@@ -1,7 +1,7 @@
 import type { Network } from '../../../src/calc/network/types.ts';
 
 /** Inverse of a full matrix by Gauss-Jordan elimination with row pivoting; null when it is singular. */
-function invert(matrix: readonly (readonly number[])[]): number[][] | null {
+export function invert(matrix: readonly (readonly number[])[]): number[][] | null {
   const size = matrix.length;
   const rows = matrix.map((row, index) => [...row, ...Array.from({ length: size }, (_, at) => (at === index ? 1 : 0))]);
   for (let pivot = 0; pivot < size; pivot += 1) {
@@ -36,7 +36,7 @@ export function solveDense(matrix: readonly (readonly number[])[], right: readon
  * and constant-power loads by plain repetition (each a current of watts / last voltage). Node 0 is the reference.
  * For nets in one piece. Returns volts against node 0, or null when the repetition does not settle.
  */
-export function solveByRepetition({ nodes, resistors, sources, loads }: Network): number[] | null {
+export function solveByRepetition({ nodes, resistors, sources, loads, injections = [] }: Network): number[] | null {
   const size = nodes + sources.length;
   const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0));
   const put = (row: number, column: number, value: number): void => {
@@ -73,6 +73,10 @@ export function solveByRepetition({ nodes, resistors, sources, loads }: Network)
       const amps = law.watts / ((volts[plus] ?? 0) - (volts[minus] ?? 0));
       right[plus] = (right[plus] ?? 0) - amps;
       right[minus] = (right[minus] ?? 0) + amps;
+    }
+    for (const { from, to, amps } of injections) {
+      right[from] = (right[from] ?? 0) - amps;
+      right[to] = (right[to] ?? 0) + amps;
     }
     right[0] = 0;
     const next = times(inverse, right).slice(0, nodes);

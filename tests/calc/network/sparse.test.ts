@@ -2,16 +2,24 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { minimumDegree } from '../../../src/calc/network/order.ts';
 import { SparseSymmetric } from '../../../src/calc/network/sparse.ts';
-import { solveDense } from './dense.ts';
+import { invert, solveDense } from './dense.ts';
 
-const neighboursOf = (size: number, pairs: readonly (readonly [number, number])[]): Set<number>[] => {
-  const sets = Array.from({ length: size }, () => new Set<number>());
-  for (const [one, other] of pairs) {
-    sets[one]?.add(other);
-    sets[other]?.add(one);
-  }
-  return sets;
-};
+type Pairs = readonly (readonly [number, number])[];
+const ends = (pairs: Pairs): [Int32Array, Int32Array] => [
+  Int32Array.from(pairs, ([one]) => one),
+  Int32Array.from(pairs, ([, other]) => other),
+];
+const sparse = (size: number, pairs: Pairs): SparseSymmetric => new SparseSymmetric(size, ...ends(pairs));
+
+/** Adds a conductance between two unknowns; -1 stands for what is held at zero. */
+function stamp(matrix: SparseSymmetric, one: number, other: number, siemens: number): void {
+  if (one === other) return;
+  const [first, second] = [one, other].map((unknown) => (unknown < 0 ? matrix.size : (matrix.place[unknown] ?? -1)));
+  if (first === undefined || second === undefined) return;
+  for (const place of [first, second]) matrix.diagonal[place] = (matrix.diagonal[place] ?? 0) + siemens;
+  const entry = matrix.entry(first, second);
+  matrix.lower[entry] = (matrix.lower[entry] ?? 0) - siemens;
+}
 
 describe('order of elimination', () => {
   it('fills nothing in on a tree, a star or a chain', () => {
@@ -19,15 +27,48 @@ describe('order of elimination', () => {
     const chain = Array.from({ length: 40 }, (_, index) => [index, index + 1] as const);
     const tree = Array.from({ length: 40 }, (_, index) => [index >> 1, index + 1] as const);
     for (const pairs of [star, chain, tree]) {
-      const { order, remaining } = minimumDegree(neighboursOf(41, pairs));
+      const { order, left } = minimumDegree(41, ...ends(pairs));
       expect([...order].sort((a, b) => a - b)).toEqual(Array.from({ length: 41 }, (_, index) => index));
-      expect(remaining.flat()).toHaveLength(pairs.length);
+      expect(left).toHaveLength(pairs.length);
     }
   });
 
   it('costs a ring no more than one extra entry for each step', () => {
     const ring = Array.from({ length: 20 }, (_, index) => [index, (index + 1) % 20] as const);
-    expect(minimumDegree(neighboursOf(20, ring)).remaining.flat()).toHaveLength(2 * 20 - 3);
+    expect(minimumDegree(20, ...ends(ring)).left).toHaveLength(2 * 20 - 3);
+  });
+
+  it('takes at every turn one of the fewest neighbours, and tells those it has left, on any graph', () => {
+    const graph = fc.record({
+      size: fc.integer({ min: 1, max: 30 }),
+      edges: fc.array(fc.tuple(fc.nat(1000), fc.nat(1000)), { maxLength: 90 }),
+    });
+    fc.assert(
+      fc.property(graph, ({ size, edges }) => {
+        const pairs = edges.map(([one, other]) => [one % size, other % size] as const);
+        const { order, start, left } = minimumDegree(size, ...ends(pairs));
+        // the same elimination by sets of neighbours
+        const beside = Array.from({ length: size }, () => new Set<number>());
+        for (const [one, other] of pairs) {
+          if (one === other) continue;
+          beside[one]?.add(other);
+          beside[other]?.add(one);
+        }
+        const waiting = new Set(beside.keys());
+        for (const [turn, vertex] of order.entries()) {
+          const mine = beside[vertex] ?? new Set();
+          expect(mine.size).toBe(Math.min(...[...waiting].map((each) => beside[each]?.size ?? 0)));
+          expect(new Set(left.subarray(start[turn], start[turn + 1]))).toEqual(mine);
+          for (const one of mine) {
+            beside[one]?.delete(vertex);
+            for (const other of mine) if (other !== one) beside[one]?.add(other);
+          }
+          waiting.delete(vertex);
+        }
+        expect(waiting.size).toBe(0);
+      }),
+      { seed: 8, numRuns: 200 },
+    );
   });
 });
 
@@ -43,7 +84,7 @@ describe('factor and solve', () => {
     fc.assert(
       fc.property(graph, ({ size, edges, grounds, right }) => {
         const pairs = edges.map(([one, other, siemens]) => [one % size, other % size, siemens] as const);
-        const matrix = new SparseSymmetric(
+        const matrix = sparse(
           size,
           pairs.map(([one, other]) => [one, other] as const),
         );
@@ -53,7 +94,7 @@ describe('factor and solve', () => {
           if (cells !== undefined) cells[column] = (cells[column] ?? 0) + value;
         };
         for (const [one, other, siemens] of pairs) {
-          matrix.stamp(matrix.slot(one, other), siemens);
+          stamp(matrix, one, other, siemens);
           if (one === other) continue;
           put(one, one, siemens);
           put(other, other, siemens);
@@ -61,31 +102,39 @@ describe('factor and solve', () => {
           put(other, one, -siemens);
         }
         for (let unknown = 0; unknown < size; unknown += 1) {
-          matrix.stamp(matrix.slot(unknown, -1), grounds[unknown] ?? 1);
+          stamp(matrix, unknown, -1, grounds[unknown] ?? 1);
           put(unknown, unknown, grounds[unknown] ?? 1);
         }
-        const x = Float64Array.from(right.slice(0, size));
+        const inverse = invert(dense);
+        const x = new Float64Array(size + 1);
+        for (let unknown = 0; unknown < size; unknown += 1) x[matrix.place[unknown] ?? -1] = right[unknown] ?? 0;
         expect(matrix.factor()).toBe(true);
+        const diagonal = matrix.inverseDiagonal();
         matrix.solve(x);
         const expected = solveDense(dense, right.slice(0, size));
-        for (const [unknown, value] of x.entries()) expect(value).toBeCloseTo(expected?.[unknown] ?? Number.NaN, 9);
+        for (let unknown = 0; unknown < size; unknown += 1) {
+          const place = matrix.place[unknown] ?? -1;
+          expect(x[place]).toBeCloseTo(expected?.[unknown] ?? Number.NaN, 9);
+          expect(diagonal[place]).toBeCloseTo(inverse?.[unknown]?.[unknown] ?? Number.NaN, 12);
+        }
       }),
       { seed: 7, numRuns: 200 },
     );
   });
 
   it('refuse a matrix that is not positive definite', () => {
-    const matrix = new SparseSymmetric(2, [[0, 1]]);
-    matrix.stamp(matrix.slot(0, 1), 5);
-    matrix.stamp(matrix.slot(0, -1), 1);
+    const matrix = sparse(2, [[0, 1]]);
+    stamp(matrix, 0, 1, 5);
+    stamp(matrix, 0, -1, 1);
     expect(matrix.factor()).toBe(true);
-    matrix.stamp(matrix.slot(1, -1), -1);
+    stamp(matrix, 1, -1, -1);
     expect(matrix.factor()).toBe(false);
-    matrix.clear();
+    matrix.diagonal.fill(0);
     expect(matrix.factor()).toBe(false);
   });
 
   it('refuse a coupling outside the pattern', () => {
-    expect(() => new SparseSymmetric(3, [[0, 1]]).slot(0, 2)).toThrow('outside the pattern');
+    const matrix = sparse(3, [[0, 1]]);
+    expect(() => matrix.entry(matrix.place[0] ?? -1, matrix.place[2] ?? -1)).toThrow('outside the pattern');
   });
 });

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { ampacityA } from '../../../src/calc/conductor/ampacity.ts';
 import { gauge, gaugesOf } from '../../../src/calc/conductor/gauge.ts';
 import { resistancePerMOhm } from '../../../src/calc/conductor/resistance.ts';
+import { areaWithstandingMm2 } from '../../../src/calc/fault/adiabatic.ts';
 import { solveNetwork } from '../../../src/calc/network/solve.ts';
 import examples from '../../fixtures/published/workedExamples.json' with { type: 'json' };
 import { gaugeId } from '../conductor/gaugeId.ts';
@@ -50,6 +52,14 @@ describe('two-wire drops by our own conductor table', () => {
     },
   );
 
+  it('NEC lesson, 16 AWG at 24 V: printed 16.7 % comes of the rounded 4.0 V; the drop is 16.63 %', () => {
+    const { systemV, printedPercent, exactPercent } = examples.necKft;
+    const ohm = resistancePerMOhm(gaugeId('awg:16'), 'copper', 75) * 200 * M_PER_FT;
+    const percent = (100 * solvedDropV(ohm, 4)) / systemV;
+    expect(relative(percent, exactPercent)).toBeLessThan(0.006);
+    expect(relative(percent, printedPercent)).toBeLessThan(0.01);
+  });
+
   it('Voltage drop index, solar wiring page: 4 AWG for 20.83 is over its 2 % target, 2.57 % at 75 °C', () => {
     const { currentA, oneWayFt, systemV, targetPercent, printedAwg, exactPercentAt75C } = examples.dropIndex;
     const percentAt = (conductorC: number): number => {
@@ -84,6 +94,12 @@ describe('sizes by permitted drop', () => {
 });
 
 describe('material and temperature', () => {
+  it('FAA AC 43.13-1B 11-68 example No. 2, p. 11-28: at 182 °C a run of 15.5 ft must be cut to 9.5 ft', () => {
+    const { awg, lengthFt, conductorC, printedFt, tolerance } = examples.faaShortenedRun;
+    const at = (celsius: number): number => resistancePerMOhm(gaugeId(`awg:${awg}`), 'copper', celsius);
+    expect(relative((lengthFt * at(20)) / at(conductorC), printedFt)).toBeLessThan(tolerance);
+  });
+
   it('Voltage drop lesson on NEC 2002: exact K of 8 AWG stranded aluminium is 21.1328 ohm cmil/ft', () => {
     const { awg, circularMils, printedOhmCmilPerFt, tolerance } = examples.aluminiumK;
     const k = resistancePerMOhm(gaugeId(`awg:${awg}`), 'aluminium', 75) * M_PER_FT * circularMils;
@@ -94,6 +110,44 @@ describe('material and temperature', () => {
     const { awg, printedPercent, tolerance } = examples.temperature;
     const at = (conductorC: number): number => resistancePerMOhm(gaugeId(`awg:${awg}`), 'copper', conductorC);
     expect(relative((100 * at(20)) / at(75), printedPercent)).toBeLessThan(tolerance);
+  });
+});
+
+/** Current of a dead short behind a source held at its voltage, from the solver. */
+function shortA(voltage: number, loopOhm: number): number {
+  const result = solveNetwork({
+    nodes: 2,
+    resistors: [{ a: 0, b: 1, ohm: loopOhm }],
+    sources: [{ plus: 0, minus: 1, volts: voltage, ohm: 0 }],
+    loads: [],
+  });
+  if (!result.ok) throw new Error(result.reason);
+  return result.sourceAmps[0] ?? Number.NaN;
+}
+
+describe('shorts', () => {
+  it.each(examples.adiabaticAreas)(
+    '$source: $printedA A for $seconds s with k $k needs $printedMm2 mm²',
+    ({ voltage, loopOhm, seconds, k, printedA, printedMm2, tolerance }) => {
+      const amps = shortA(voltage, loopOhm);
+      expect(relative(amps, printedA)).toBeLessThan(tolerance);
+      expect(relative(areaWithstandingMm2(amps, seconds, k), printedMm2)).toBeLessThan(tolerance);
+    },
+  );
+
+  it("'Adiabatic', student's example: 230 V over 1.44 ohm is 160 A", () => {
+    const { voltage, loopOhm, printedA, tolerance } = examples.loopCurrent;
+    expect(relative(shortA(voltage, loopOhm), printedA)).toBeLessThan(tolerance);
+  });
+});
+
+describe('bundles', () => {
+  it.each(examples.bundles.rows)('boat cable table, 4 AWG 105 °C, $conductors in a bundle: $printedA A', (row) => {
+    for (const bundled of row.conductors) {
+      const free = { gauge: gaugeId(`awg:${examples.bundles.awg}`), material: 'copper', insulationC: 105 } as const;
+      const amps = ampacityA({ ...free, bundled, zone: 'other', ambientC: 30, loom: false, carpet: false });
+      expect(amps).toBeCloseTo(row.printedA, 9);
+    }
   });
 });
 

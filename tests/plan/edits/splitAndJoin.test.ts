@@ -73,6 +73,8 @@ describe('splitRun', () => {
         size: 'sae:2',
         material: { value: 'cca10', origin: 'told' },
         insulationC: { value: 60, origin: 'measured' },
+        strands: null,
+        copperThrough: false,
       },
     };
     const plan = split(oneRun(change), at(1.5, 1));

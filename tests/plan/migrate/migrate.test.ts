@@ -5,7 +5,7 @@ import { STEPS } from '../../../src/plan/migrate/steps.ts';
 import { openPlan } from '../../../src/plan/open.ts';
 import { savePlan } from '../../../src/plan/save.ts';
 import { PLAN_VERSION } from '../../../src/plan/schema.ts';
-import { sampleVan } from '../support/samplePlan.ts';
+import { keptFiles } from '../support/kept.ts';
 import { metresAndConductor } from './metresAndConductor.ts';
 
 /** Frozen to its depths: a step that touches what it is given throws. */
@@ -21,20 +21,44 @@ const rename = (from: string, to: string, version: number): Step => ({
 });
 const steps = [rename('a', 'b', 1), rename('b', 'c', 2), rename('c', 'd', 3)];
 
-/** A van as version 0 would have kept it, written down by hand. */
+const ALL_STEPS = [metresAndConductor, ...STEPS];
+
+/** A van as version 0 would have kept it, written down by hand; its settings are those of a file of version 1. */
 const VERSION_0 = {
-  ...sampleVan(),
+  format: 'feedrun-plan',
   version: 0,
+  id: 'van',
   name: 'Old van',
+  settings: JSON.parse(keptFiles(1)[0]?.[1] ?? '').settings,
   sheets: [
     {
-      ...sampleVan().sheets[0],
+      id: 'sheet',
+      name: '',
       outline: { kind: 'panelVan', lengthMm: 4400, widthMm: 1800, bayMm: 1000, cabMm: 1500 },
+      scale: { value: 1, origin: 'told' },
+      mirrored: false,
     },
   ],
   fittings: [
-    { ...sampleVan().fittings[1], at: { xMm: 800, yMm: 1400.5 } },
-    { ...sampleVan().fittings[6], at: { xMm: 3400, yMm: 1700 } },
+    {
+      id: 'fuse',
+      name: 'Old fuse',
+      sheetId: 'sheet',
+      at: { xMm: 800, yMm: 1400.5 },
+      zone: 'auto',
+      locked: false,
+      kind: 'fuse',
+      link: { ratingA: 80, family: 'auto' },
+    },
+    {
+      id: 'bolt',
+      name: 'Old bolt',
+      sheetId: 'sheet',
+      at: { xMm: 3400, yMm: 1700 },
+      zone: 'auto',
+      locked: false,
+      kind: 'ground',
+    },
   ],
   runs: [
     {
@@ -57,6 +81,10 @@ const VERSION_0 = {
       locked: true,
     },
   ],
+  areas: [],
+  ties: [],
+  mounts: [],
+  pictures: [],
 };
 
 describe('migrate', () => {
@@ -97,15 +125,15 @@ describe('an invented version 0', () => {
   it('is refused without its step, in words of its own', () => {
     expect(openPlan(text)).toMatchObject({
       ok: false,
-      reason: { code: 'olderVersion', params: { found: 0, known: 1 } },
+      reason: { code: 'olderVersion', params: { found: 0, known: 2 } },
     });
   });
 
   it('opens with its step: millimetres become metres, the gauge a conductor', () => {
-    const result = openPlan(text, [metresAndConductor]);
+    const result = openPlan(text, ALL_STEPS);
     if (!result.ok) throw new Error(JSON.stringify(result.reason));
     expect(result.migratedFrom).toBe(0);
-    expect(result.plan.version).toBe(1);
+    expect(result.plan.version).toBe(2);
     expect(result.plan.name).toBe('Old van');
     expect(result.plan.sheets[0]?.outline).toEqual({ kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 });
     expect(result.plan.fittings[0]?.at).toEqual({ xM: 0.8, yM: 1.4005 });
@@ -113,16 +141,17 @@ describe('an invented version 0', () => {
       bends: [{ xM: 1.25, yM: 0.9 }],
       riseM: 0.35,
       tapedM: 1.2345,
-      conductor: { size: 'sae:4', material: { value: 'copper', origin: 'assumed' } },
+      conductor: { size: 'sae:4', material: { value: 'copper', origin: 'assumed' }, strands: null },
+      bundled: 1,
       locked: true,
     });
   });
 
-  it('is from then on a file of version 1', () => {
-    const first = openPlan(text, [metresAndConductor]);
+  it('is from then on a file of the version of today', () => {
+    const first = openPlan(text, ALL_STEPS);
     const saved = first.ok ? savePlan(first.plan) : '';
     expect(openPlan(saved)).toMatchObject({ ok: true, migratedFrom: null });
-    expect(openPlan(saved, [metresAndConductor])).toMatchObject({ ok: true, migratedFrom: null });
+    expect(openPlan(saved, ALL_STEPS)).toMatchObject({ ok: true, migratedFrom: null });
   });
 
   it('its step touches nothing it is given', () => {
@@ -134,16 +163,16 @@ describe('an invented version 0', () => {
 
   it('goes through the same checks as any other once it is up to date', () => {
     const dangling = text.replace('"fittingId":"bolt"', '"fittingId":"gone"');
-    expect(openPlan(dangling, [metresAndConductor])).toMatchObject({ ok: false, reason: { code: 'unknownFitting' } });
+    expect(openPlan(dangling, ALL_STEPS)).toMatchObject({ ok: false, reason: { code: 'unknownFitting' } });
     const gauge = text.replace('"sae:4","locked"', '"sae:5","locked"');
-    expect(openPlan(gauge, [metresAndConductor])).toMatchObject({ ok: false, reason: { code: 'unknownGauge' } });
+    expect(openPlan(gauge, ALL_STEPS)).toMatchObject({ ok: false, reason: { code: 'unknownGauge' } });
   });
 
   it('that breaks its own promise is refused, not thrown', () => {
     for (const broken of [text.replace('"runs":[', '"runs":[7,'), text.replace('"sheets":[{', '"sheets":[null,{')]) {
-      expect(openPlan(broken, [metresAndConductor])).toMatchObject({
+      expect(openPlan(broken, ALL_STEPS)).toMatchObject({
         ok: false,
-        reason: { code: 'migrationFailed', params: { found: 0, known: 1 } },
+        reason: { code: 'migrationFailed', params: { found: 0, known: 2 } },
       });
     }
   });

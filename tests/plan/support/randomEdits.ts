@@ -4,7 +4,7 @@ import { addBend } from '../../../src/plan/edits/addBend.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addOutput } from '../../../src/plan/edits/addOutput.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
-import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
+import { changeFitting, type FittingPatch } from '../../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../../src/plan/edits/changeRun.ts';
 import { changeSettings } from '../../../src/plan/edits/changeSettings.ts';
 import { changeSheet } from '../../../src/plan/edits/changeSheet.ts';
@@ -20,8 +20,19 @@ import { renamePlan } from '../../../src/plan/edits/renamePlan.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
 import { splitRun } from '../../../src/plan/edits/splitRun.ts';
-import type { Fitting, FittingKind, Plan, Run, TerminalRef } from '../../../src/plan/schema.ts';
-import { terminalsOf } from '../../../src/plan/terminals.ts';
+import {
+  type Fitting,
+  type FittingOf,
+  fittingSchema,
+  type LinkFamily,
+  type OwnLink,
+  type Plan,
+  type Run,
+  runSchema,
+  type Settings,
+  type TerminalRef,
+} from '../../../src/plan/schema.ts';
+import { INLINE_KINDS, terminalsOf } from '../../../src/plan/terminals.ts';
 
 export type Edit = (plan: Plan) => Plan;
 
@@ -52,7 +63,56 @@ const name = fc.oneof(
   fc.string({ maxLength: 8 }),
   fc.constantFrom('\ud83d', '🚐', 'a\u0000b', '\u202e', 'x'.repeat(201), '__proto__'),
 );
-const kind = fc.constantFrom<FittingKind>('battery', 'fuse', 'passThrough', 'block', 'amplifier', 'ground');
+const kind = fc.constantFrom(...fittingSchema.options.map(({ entries }) => entries.kind.literal));
+// some that are told, some not, some out of bounds
+const figure = fc.option(fc.constantFrom(-1, 0, 0.00004, 0.5, 1, 25, 150, 1e9, Number.NaN));
+const gauge = fc.option(fc.constantFrom('sae:4', 'mm2:35', 'mm2:36', 'four'));
+const family = fc.constantFrom<(LinkFamily | 'auto')[]>('auto', 'iso8820-3-E', 'thermal-breaker', 'own1', 'own2');
+const link = fc.record({ ratingA: fc.constantFrom<(number | 'auto')[]>('auto', 60, 0), family });
+const told = <T>(value: T) => ({ value, origin: 'told' as const });
+
+const patchOfFitting: fc.Arbitrary<FittingPatch> = fc.oneof(
+  name.map((called) => ({ name: called })),
+  fc.boolean().map((locked) => ({ locked })),
+  gauge.map((takes) => ({ takes })),
+  gauge.map((outputsTake) => ({ outputsTake })),
+  link.map((one) => ({ link: one })),
+  fc.option(link).map((postLink) => ({ postLink })),
+  fc.array(fc.option(link), { maxLength: 3 }).map((links) => ({
+    outputs: links.map((one, index) => ({ terminal: `out${index + 1}`, link: one })),
+  })),
+  fc.constantFrom<'D' | 'AB'>('D', 'AB').map((ampClass) => ({ ampClass })),
+  fc.constantFrom<'one' | 'two'>('one', 'two').map((supplyInputs) => ({ supplyInputs })),
+  fc
+    .constantFrom<FittingOf<'battery'>['chemistry'][]>('leadAcid', 'lithium', 'supercapacitor')
+    .map((chemistry) => ({ chemistry })),
+  fc
+    .constantFrom<FittingOf<'battery'>['ccaStandard'][]>('sae', 'en', 'din', 'iec', 'ca')
+    .map((ccaStandard) => ({ ccaStandard })),
+  figure.map((value) => ({ internalOhm: value === null ? null : told(value) })),
+  fc.option(fc.boolean()).map((sensedNegative) => ({ sensedNegative })),
+  figure.map((grommetInsideMm) => ({ grommetInsideMm })),
+  figure.map((ratedA) => ({ ratedA })),
+  figure.map((fuseA) => ({ fuseA })),
+  figure.map((duty) => ({ duty })),
+  figure.map((value) => ({ lengthM: told(value ?? 0.1) })),
+  figure.map((value) => ({ cable: { lengthM: told(value ?? 1), areaMm2: told(25) } })),
+  fc.boolean().map((closed) => ({ closed })),
+  fc.boolean().map((precharged) => ({ precharged })),
+);
+
+const patchOfSettings: fc.Arbitrary<Partial<Settings>> = fc.oneof(
+  fc.constantFrom<Settings['sizeSystem'][]>('sae', 'awg', 'mm2').map((sizeSystem) => ({ sizeSystem })),
+  fc.constantFrom<Settings['systemV'][]>(12, 24).map((systemV) => ({ systemV })),
+  fc.array(family, { maxLength: 3 }).map((families) => ({ linkFamilies: families.filter((one) => one !== 'auto') })),
+  fc.array(fc.constantFrom<OwnLink['family'][]>('own1', 'own2'), { maxLength: 3 }).map((families) => ({
+    ownLinks: families.map((one) => ({
+      ...{ family: one, name: '', seat: 'holder' as const, ratingsA: [60, 100], breakingA: null, ratedV: 32 },
+    })),
+  })),
+);
+
+const runKind = fc.constantFrom(...runSchema.entries.kind.options);
 
 const patchOfRun: fc.Arbitrary<Partial<Run>> = fc.oneof(
   lengthM.map((tapedM) => ({ tapedM })),
@@ -62,6 +122,28 @@ const patchOfRun: fc.Arbitrary<Partial<Run>> = fc.oneof(
   fc.boolean().map((locked) => ({ locked })),
   fc.boolean().map((sheathed) => ({ sheathed })),
   fc.constant({ tapedM: null }),
+  runKind.map((which) => ({ kind: which })),
+  fc.constantFrom(0, 1, 1.5, 7, 101).map((bundled) => ({ bundled })),
+  figure.map((bendRadiusMm) => ({ bendRadiusMm })),
+  figure.map((fromJointOhm) => ({ fromJointOhm })),
+  figure.map((toJointOhm) => ({ toJointOhm })),
+  fc
+    .record({ size: fc.option(gauge, { nil: 'auto' }), count: fc.constantFrom(null, 0, 19), isCopper: fc.boolean() })
+    .map(({ size, count, isCopper }) => ({
+      conductor: {
+        size: size ?? 'auto',
+        material: told('copper' as const),
+        insulationC: told(75 as const),
+        strands: count === null ? null : { count, diameterMm: 0.4 },
+        copperThrough: isCopper,
+      },
+    })),
+);
+
+const inputField = fc.constantFrom(
+  ...['efficiency', 'ratedW', 'idleA', 'strap.lengthM', 'ccaA', 'internalOhm', 'capacityAh', 'cable.lengthM', 'kind'],
+  ...['lengthM', 'currentA', 'ratedA', 'hotShare', 'vehicleA', 'usedA', 'outputV', 'outputMaxA', 'contactOhm'],
+  ...['capacitanceF', 'esrOhm', 'postLink.ratingA', 'takes'],
 );
 
 let made = 0;
@@ -73,14 +155,14 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
     const id = freshId();
     return (plan) => addFitting(plan, newFittingIn(plan, which, { id, name: called, sheetId: 'sheet', at }));
   }),
-  fc.tuple(number, number, fc.array(point, { maxLength: 4 })).map(([from, to, bends]): Edit => {
+  fc.tuple(number, number, fc.array(point, { maxLength: 4 }), runKind).map(([from, to, bends, which]): Edit => {
     const id = freshId();
     return (plan) => {
       const ends = { from: terminal(plan, from), to: terminal(plan, to) };
-      return addRun(plan, newRun({ id, name: '', kind: 'power', sheetId: 'sheet', ...ends, bends }));
+      return addRun(plan, newRun({ id, name: '', kind: which, sheetId: 'sheet', ...ends, bends }));
     };
   }),
-  fc.tuple(number, point, fc.constantFrom<FittingKind>('fuse', 'passThrough')).map(([which, at, inline]): Edit => {
+  fc.tuple(number, point, fc.constantFrom(...INLINE_KINDS)).map(([which, at, inline]): Edit => {
     const [id, rest] = [freshId(), freshId()];
     return (plan) =>
       splitRun(plan, runId(plan, which), at, newFitting(inline, { id, name: '', sheetId: 'sheet', at }), rest);
@@ -130,21 +212,20 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
       (plan) =>
         reconnectRun(plan, runId(plan, which), end, terminal(plan, to)),
   ),
-  fc.tuple(number, name).map(
-    ([which, called]): Edit =>
-      (plan) =>
-        changeFitting(plan, fittingId(plan, which), { name: called }),
-  ),
-  fc.tuple(number, fc.boolean()).map(
-    ([which, locked]): Edit =>
-      (plan) =>
-        changeFitting(plan, fittingId(plan, which), { locked }),
-  ),
-  number.map(
-    (which): Edit =>
-      (plan) =>
-        changeFitting(plan, fittingId(plan, which), { ampClass: 'AB' }),
-  ),
+  {
+    weight: 4,
+    arbitrary: fc.tuple(number, patchOfFitting).map(
+      ([which, patch]): Edit =>
+        (plan) => {
+          // most kinds refuse most patches: the first fitting that takes it, from a random one on
+          for (const [index] of plan.fittings.entries()) {
+            const after = changeFitting(plan, fittingId(plan, which + index), patch);
+            if (after !== plan) return after;
+          }
+          return plan;
+        },
+    ),
+  },
   number.map(
     (which): Edit =>
       (plan) =>
@@ -155,7 +236,7 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
       (plan) =>
         removeOutput(plan, fittingId(plan, which), `out${out}`),
   ),
-  fc.tuple(number, fc.constantFrom('efficiency', 'ratedW', 'strap.lengthM', 'ccaA', 'kind'), lengthM).map(
+  fc.tuple(number, inputField, lengthM).map(
     ([which, field, value]): Edit =>
       (plan) =>
         setInput(plan, `${fittingId(plan, which)}.${field}`, value + 0, 'told'),
@@ -165,11 +246,14 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
       (plan) =>
         setInput(plan, 'settings.bodyOhm', value + 0, 'measured'),
   ),
-  fc.constantFrom<'sae' | 'awg' | 'mm2'>('sae', 'awg', 'mm2').map(
-    (sizeSystem): Edit =>
-      (plan) =>
-        changeSettings(plan, { sizeSystem }),
-  ),
+  {
+    weight: 3,
+    arbitrary: patchOfSettings.map(
+      (patch): Edit =>
+        (plan) =>
+          changeSettings(plan, patch),
+    ),
+  },
   fc.constant<Edit>((plan) => mirrorSheet(plan, 'sheet')),
   name.map(
     (called): Edit =>
@@ -184,4 +268,4 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
 );
 
 /** Up to 25 acts on a plan, some of which are to be refused. */
-export const randomEdits: fc.Arbitrary<Edit[]> = fc.array(edit, { maxLength: 25 });
+export const randomEdits: fc.Arbitrary<Edit[]> = fc.array(edit, { maxLength: 25, size: 'max' });

@@ -1,6 +1,8 @@
 import { newFitting, newPlan, newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
+import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
+import { changeSettings } from '../../../src/plan/edits/changeSettings.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { FittingKind, Plan, Point, Run } from '../../../src/plan/schema.ts';
 
@@ -51,4 +53,24 @@ export function sampleVan(): Plan {
   plan = lay(plan, 'frontGround', 'front.ground', 'bolt2.body', { kind: 'ground' });
   plan = lay(plan, 'rearGround', 'rear.ground', 'bolt.body', { kind: 'ground' });
   return plan;
+}
+
+/** The sample with a fitting of every other kind in it, its own family of links, and two inputs on an amplifier in use. */
+export function sampleOfAll(): Plan {
+  let plan = changeFitting(sampleVan(), 'rear', { supplyInputs: 'two' });
+  plan = changeSettings(plan, {
+    ownLinks: [{ family: 'own1', name: 'Ours', seat: 'holder', ratingsA: [60], breakingA: null, ratedV: 32 }],
+  });
+  const others: FittingKind[] = [
+    ...(['breaker', 'bus', 'reducer', 'load', 'alternator', 'jumpPost', 'takeOff'] as const),
+    ...(['charger', 'relay', 'switch', 'capacitor'] as const),
+  ];
+  for (const [index, kind] of others.entries()) plan = place(plan, kind, kind, at(0.4 + index / 3, 0.9));
+  plan = changeFitting(plan, 'breaker', { link: { ratingA: 60, family: 'own1' } });
+  plan = lay(plan, 'charging', 'alternator.positive', 'battery.positive', { kind: 'factory' });
+  plan = lay(plan, 'second', 'block.bus', 'rear.supply2', { toJointOhm: 0.0004, bundled: 2 });
+  plan = lay(plan, 'toRelay', 'jumpPost.stud', 'relay.in', { fromJointOhm: 0.0002 });
+  plan = lay(plan, 'toBus', 'relay.out', 'bus.bus', { bends: [at(2, 0.4)], tapedM: 2.5 });
+  plan = lay(plan, 'toWide', 'bus.bus', 'reducer.wide');
+  return lay(plan, 'toLoad', 'reducer.narrow', 'load.supply', { bendRadiusMm: 30 });
 }

@@ -1,6 +1,6 @@
 /** Findings on conductors: size, drop, heat, ground. */
 import type { Told } from '../../told.ts';
-import { after, type FindingTable } from './finding.ts';
+import { after, type FindingTable, said } from './finding.ts';
 
 const BINDS: Readonly<Record<string, string>> = {
   drop: 'the voltage drop binds',
@@ -9,6 +9,29 @@ const BINDS: Readonly<Record<string, string>> = {
   heating: 'the heat round it binds',
   ground: 'the feed it must match binds',
 };
+
+const METALS: Readonly<Record<string, string>> = {
+  copper: 'copper',
+  cca10: 'copper-clad aluminium (10 %)',
+  cca15: 'copper-clad aluminium (15 %)',
+  aluminium: 'aluminium',
+};
+const isOneMetal = (told: Told): boolean => told.text('metal') === told.text('feedMetal');
+const of = (told: Told, size: string, metal: string): string =>
+  said(told.gauge(size), after('of', METALS[told.text(metal) ?? ''] ?? ''));
+
+/** The air is as hot as the class. */
+function nothingCarried(told: Told): string {
+  const others = told.placeCount - 1;
+  const runs = `${told.place(0)}${others > 0 ? ` and ${others} more` : ''}`;
+  const air = told.temperature('airC', 'as hot as their insulation may get');
+  const classC = told.temperature('classC', 'less');
+  const mark =
+    told.text('unmarked') === 'yes'
+      ? `cable that is not marked counts as good for ${classC}`
+      : `the insulation is for ${classC}`;
+  return `${runs} may carry nothing: the air there is ${air}, and ${mark}.`;
+}
 
 function heatingSentence(told: Told): string {
   const run = told.place(0);
@@ -39,7 +62,10 @@ export const cable: FindingTable<
       const others = told.placeCount - 1;
       return `No cable in stock does it for ${told.place(0)}${others > 0 ? ` and ${others} more` : ''}${binds === undefined ? '' : `: ${binds}`}.`;
     },
-    remedy: () => 'Split the feed, choose a better insulation class, or find a shorter or cooler way.',
+    remedy: (told) =>
+      told.text('binds') === 'fuse'
+        ? 'Split the feed into two, each with its own fuse and cable; or choose a better insulation class or a cooler way.'
+        : 'Split the feed, choose a better insulation class, or find a shorter or cooler way.',
   },
   'drop-cables': {
     sentence: (told) =>
@@ -66,9 +92,14 @@ export const cable: FindingTable<
   ampacity: {
     sentence: (told) =>
       told.number('ampacityA') === 0
-        ? `The air round ${told.place(0)} is as hot as its insulation may get: it may carry nothing there.`
+        ? nothingCarried(told)
         : `${told.place(0)} would carry ${told.current('currentA', 'more than it may')} for long; here it may carry ${told.current('ampacityA', 'less')}.`,
-    remedy: () => 'Use a thicker cable, a better insulation class, or a cooler way.',
+    remedy: (told) => {
+      if (told.number('ampacityA') !== 0) return 'Use a thicker cable, a better insulation class, or a cooler way.';
+      return told.text('unmarked') === 'yes'
+        ? 'Use cable marked for that heat, such as 105 °C, or find a cooler way; if it is marked, enter its class.'
+        : 'Use cable of a better class, such as 105 °C, or find a cooler way. A thicker one of this class does not help.';
+    },
   },
   heating: {
     sentence: heatingSentence,
@@ -86,8 +117,13 @@ export const cable: FindingTable<
   },
   'ground-smaller': {
     sentence: (told) =>
-      `${told.place(0)}${after(', at', told.gauge('gauge'))}, is thinner than the feed it returns${after(':', told.gauge('feedGauge'))}.`,
-    remedy: () => 'A ground is no thinner than the feed of its amplifier.',
+      isOneMetal(told)
+        ? `${told.place(0)}${after(', at', told.gauge('gauge'))}, is thinner than the feed it returns${after(':', told.gauge('feedGauge'))}.`
+        : `${told.place(0)}${after(', at', of(told, 'gauge', 'metal'))}, conducts less than the feed it returns${after(':', of(told, 'feedGauge', 'feedMetal'))}.`,
+    remedy: (told) =>
+      isOneMetal(told)
+        ? 'A ground is no thinner than the feed of its amplifier.'
+        : 'Clad or plain aluminium conducts about six tenths of copper: take it thicker, or take copper.',
   },
   'unmarked-cable': {
     sentence: (told) => `${told.place(0)} is taken as unmarked 60 °C cable, and its size as unproven.`,

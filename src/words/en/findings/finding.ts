@@ -1,5 +1,6 @@
 import type { RuleId } from '../../../assess/answer.ts';
 import type { Told } from '../../told.ts';
+import { terminalOf } from '../fittings.ts';
 
 /** What is wrong, and what to do about it: one plain sentence each. */
 interface FindingWords {
@@ -14,3 +15,15 @@ export const said = (...parts: readonly string[]): string => parts.filter((part)
 
 /** ' of 0.36 V' when there is something to say, else ''. */
 export const after = (before: string, figure: string): string => (figure === '' ? '' : `${before} ${figure}`);
+
+/** The fuse a finding is about: a fitting, or one output of a block. */
+export function fuseAtPlace(told: Told): string {
+  const terminal = told.text('terminal');
+  return terminal === null ? told.place(0) : terminalOf(told.place(0), terminal);
+}
+
+/** A voltage that something is made for, as it stands on the label: '12 V', not '12.00 V'. */
+export function volts(told: Told, name: string, otherwise: string): string {
+  const value = told.number(name);
+  return value === null ? otherwise : `${value} V`;
+}

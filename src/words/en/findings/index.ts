@@ -1,10 +1,13 @@
 import type { RuleId } from '../../../assess/answer.ts';
 import { cable } from './cable.ts';
 import type { FindingTable } from './finding.ts';
+import { links } from './links.ts';
 import { plan } from './plan.ts';
 import { protection } from './protection.ts';
+import { short } from './short.ts';
+import { supply } from './supply.ts';
 
-export const findings: FindingTable<RuleId> = { ...protection, ...cable, ...plan };
+export const findings: FindingTable<RuleId> = { ...protection, ...links, ...cable, ...plan, ...short, ...supply };
 
 /** Added where a drawn length decides the verdict. */
 export const provisional = 'Provisional: tape it.';

@@ -53,7 +53,9 @@ export const plan: FindingTable<
   },
   'pass-through-shared': {
     sentence: (told) =>
-      `${told.number('runs') ?? 'Several'} runs meet in ${told.place(0)}, which joins them all: what is told of them does not hold.`,
+      told.text('short') === 'yes'
+        ? `${told.number('runs') ?? 'Several'} runs meet in ${told.place(0)}, feed and ground among them: as drawn that is a short, and nothing else is worked out.`
+        : `${told.number('runs') ?? 'Several'} runs meet in ${told.place(0)}, which joins them all: what is told of them does not hold.`,
     remedy: () => 'Give each cable a pass-through of its own; where a cable divides, use a distribution block.',
   },
   'cable-changes': {

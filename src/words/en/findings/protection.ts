@@ -1,17 +1,10 @@
 /** Findings on fuses and on what no fuse protects. */
 import type { Told } from '../../told.ts';
-import { terminalOf } from '../fittings.ts';
-import { after, type FindingTable, said } from './finding.ts';
+import { after, type FindingTable, fuseAtPlace, said, volts } from './finding.ts';
 
 const sourceName = (told: Told): string => told.nameOfKind('battery') ?? 'the source';
 const fuseName = (told: Told): string => told.nameOfKind('fuse') ?? told.nameOfKind('block') ?? 'The fuse ahead';
 const cableName = (told: Told): string => told.nameOfKind('run') ?? 'the cable';
-
-/** The fuse a finding is about: a fitting, or one output of a block. */
-function fuseAtPlace(told: Told): string {
-  const terminal = told.text('terminal');
-  return terminal === null ? told.place(0) : terminalOf(told.place(0), terminal);
-}
 
 function unprotectedSentence(told: Told): string {
   const length = told.lengthBeside('unprotectedM', 'limitM', 'too much');
@@ -46,8 +39,9 @@ export const protection: FindingTable<
   | 'step-down'
   | 'fuse-under-load'
   | 'fuse-over-maker'
-  | 'no-fuse-qualifies'
   | 'source-short'
+  | 'series-batteries'
+  | 'positive-earth'
 > = {
   'unprotected-length': { sentence: unprotectedSentence, remedy: unprotectedRemedy },
   'no-device': {
@@ -96,14 +90,23 @@ export const protection: FindingTable<
       `${fuseName(told)} lets ${told.current('ratingA', 'more')} into ${told.nameOfKind('amplifier') ?? 'the amplifier'}; its maker allows ${told.current('makerMaxA', 'less')}.`,
     remedy: (told) => `Fit a fuse of at most ${told.current('makerMaxA', "the maker's figure")}.`,
   },
-  'no-fuse-qualifies': {
-    sentence: (told) =>
-      `No fuse in stock fits at ${fuseAtPlace(told)}: it needs at least ${told.current('neededA', 'more')}, and the cable allows ${told.current('ceilingA', 'less')}.`,
-    remedy: () => 'Take a thicker cable, allow more kinds of fuse in the settings, or split the feed.',
-  },
   'source-short': {
     sentence: (told) =>
       `${cableName(told)} joins the positive of ${sourceName(told)} straight to the body or to a negative post.`,
     remedy: () => 'Take the run off one of its ends.',
+  },
+  'series-batteries': {
+    sentence: (told) => {
+      const [first, second] = [told.place(0), told.placeCount === 2 ? told.place(1) : `${told.placeCount - 1} more`];
+      return `${first} and ${second} are joined in series: ${told.number('count') ?? 'several'} times ${volts(told, 'systemV', 'the voltage')} at what they feed.`;
+    },
+    remedy: () =>
+      'Join them side by side, each with a fuse of its own. A bank that is meant to be in series is drawn as one battery of its whole voltage.',
+  },
+  'positive-earth': {
+    sentence: (told) =>
+      `The positive of ${told.place(0)} is joined to the body and its negative is not: nothing here is worked out for positive earth.`,
+    remedy: () =>
+      'Join the negative to the body and feed from the positive; a vehicle with positive earth is not planned here.',
   },
 };

@@ -1,0 +1,31 @@
+/** The overload that a fuse need never end, where the air is hot. */
+import type { GaugeId } from '../calc/conductor/gauge.ts';
+import { overloadLimitC } from '../calc/tables/adiabatic.ts';
+import { OPENING_MULTIPLE } from '../calc/tables/fuseTimes.ts';
+import { exceeds, settledC } from './conductor.ts';
+import { insulationOf, type Model } from './model.ts';
+import { ampacityZone } from './surroundings.ts';
+
+export interface Overloaded {
+  readonly currentA: number;
+  /** null: it finds no temperature to settle at. */
+  readonly conductorC: number | null;
+  readonly limitC: number;
+}
+
+/**
+ * A cable in the engine bay under 1.35 x what its fuses let in, held: null while it stays within class + 50 K there.
+ * Elsewhere the overload is accepted by I2 <= 1.45 Iz. Sources: our rules, section 4; ISO 6722-1 (memory).
+ */
+export function hotAtOverload(model: Model, cable: number, size: GaugeId, limitA: number): Overloaded | null {
+  const found = model.circuit.cables[cable];
+  if (found === undefined || limitA === Infinity || limitA === 0) return null;
+  if (!found.stretches.some(({ zone }) => ampacityZone(zone) === 'bay')) return null;
+  const currentA = OPENING_MULTIPLE * limitA;
+  const inBay = settledC(model, cable, size, currentA).filter(
+    (_, place) => ampacityZone(found.stretches[place]?.zone ?? 'cabin') === 'bay',
+  );
+  const conductorC = inBay.includes(null) ? null : Math.max(...inBay.map((value) => value ?? 0));
+  const limitC = overloadLimitC(insulationOf(found));
+  return conductorC === null || exceeds(conductorC, limitC) ? { currentA, conductorC, limitC } : null;
+}

@@ -1,0 +1,129 @@
+import type { SourceId } from '../sources.ts';
+import { type FuseTimes, fuseTimes, OPENING_MULTIPLE, type TimeLimit } from '../tables/fuseTimes.ts';
+import { type Abouts, cited, NO_WHY, type Recorder, type Why, whyBuilder } from '../why.ts';
+
+/**
+ * How soon and how late a fuse-link may open by its standard. The standard speaks at a few currents only; between them
+ * each line is drawn on its own safe side:
+ *
+ * - slowest, for protection: straight between the points on a log-log chart. A link's own curve sags between two points
+ *   (it flattens towards high currents), so it lies below that line. Beyond the last point the last time is held.
+ * - fastest, for nuisance and for 'damaged first': constant I2t back from the next point. A link lets through no more
+ *   I2t as the current rises, so it cannot open sooner. Beyond the last point constant I2t goes on: extrapolated.
+ */
+export interface FusePart {
+  /** A family of `tables/links.ts`, or any other name: then no band is held. */
+  readonly family: string;
+  readonly ratingA: number;
+}
+
+export interface ClearingBand {
+  /** It opens no sooner, s; null: at this current it carries on for good. */
+  readonly fastestS: number | null;
+  /** It opens no later, s; null: at this current it need not open at all. */
+  readonly slowestS: number | null;
+  /** The current lies beyond the last point of a line: the slowest is held there, the fastest extrapolated. */
+  readonly extrapolated: boolean;
+  readonly sources: readonly SourceId[];
+}
+
+interface Neighbours {
+  /** The last point at that current or below. */
+  readonly below: TimeLimit | null;
+  readonly above: TimeLimit | null;
+}
+
+function neighbours(line: readonly TimeLimit[], multiple: number): Neighbours {
+  const next = line.findIndex((point) => point.multiple > multiple);
+  const above = next === -1 ? line.length : next;
+  return { below: line[above - 1] ?? null, above: line[above] ?? null };
+}
+
+function recordPoint(name: '1' | '2', { multiple, seconds, source }: TimeLimit, rec: Recorder): void {
+  rec.input(`m${name}`, '1', multiple, cited(source));
+  rec.input(`t${name}`, 's', seconds, cited(source));
+}
+
+type Line = (times: FuseTimes, multiple: number, rec: Recorder) => number | null;
+
+const recordSlowest: Line = ({ slowest }, multiple, rec) => {
+  const { below, above } = neighbours(slowest, multiple);
+  if (below === null) return null;
+  recordPoint('1', below, rec);
+  if (above === null || below.multiple === multiple) return rec.step('tSlowest', 's', 't1', below.seconds);
+  recordPoint('2', above, rec);
+  const ratio = Math.log(above.seconds / below.seconds) / Math.log(above.multiple / below.multiple);
+  const slope = rec.step('slopeTime', '1', 'log(t2 / t1) / log(m2 / m1)', ratio);
+  return rec.step('tSlowest', 's', 't1 * (m / m1) ^ slopeTime', below.seconds * (multiple / below.multiple) ** slope);
+};
+
+const recordFastest: Line = ({ fastest, carries }, multiple, rec) => {
+  if (multiple <= carries) return null;
+  const { below, above } = neighbours(fastest, multiple);
+  const from = below?.multiple === multiple ? below : (above ?? below);
+  if (from === null) return null;
+  recordPoint('1', from, rec);
+  if (from === below && from.multiple === multiple) return rec.step('tFastest', 's', 't1', from.seconds);
+  return rec.step('tFastest', 's', 't1 * (m1 / m) ^ 2', from.seconds * (from.multiple / multiple) ** 2, {
+    source: 'fuseI2t',
+  });
+};
+
+const isBeyond = ({ below, above }: Neighbours, multiple: number): boolean =>
+  above === null && below?.multiple !== multiple;
+
+/**
+ * Band in which a fuse opens at a constant current, or null: no times are published for its family.
+ * Good for any current >= 0. Sources: see `tables/fuseTimes.ts`; 23 degC, a hot holder makes it faster.
+ * Type E, 40 A, at 80 A: 2 to 50 s; at 400 A: 0.0144 (extrapolated) to 1 s (held); at 50 A (below 1.35): slowest null.
+ */
+export function clearingBand({ family, ratingA }: FusePart, currentA: number): ClearingBand | null {
+  const times = fuseTimes(family);
+  if (times === null) return null;
+  const multiple = currentA / ratingA;
+  const soon = neighbours(times.fastest, multiple);
+  const late = neighbours(times.slowest, multiple);
+  const used = [soon.below, soon.above, late.below, late.above].filter((point) => point !== null);
+  return {
+    fastestS: recordFastest(times, multiple, NO_WHY),
+    slowestS: recordSlowest(times, multiple, NO_WHY),
+    extrapolated: isBeyond(soon, multiple) || isBeyond(late, multiple),
+    sources: [...new Set(used.map(({ source }) => source))],
+  };
+}
+
+/** The two times alone, s, Infinity for never, where a band is held: for the inner loops. */
+export function clearingTimes(times: FuseTimes, multiple: number): readonly [fastestS: number, slowestS: number] {
+  return [
+    recordFastest(times, multiple, NO_WHY) ?? Number.POSITIVE_INFINITY,
+    recordSlowest(times, multiple, NO_WHY) ?? Number.POSITIVE_INFINITY,
+  ];
+}
+
+type Given = Abouts<'currentA' | 'ratingA'>;
+
+function lineWhy(line: Line, result: string, of: FusePart, currentA: number, about: Given): Why | null {
+  const times = fuseTimes(of.family);
+  if (times === null) return null;
+  const builder = whyBuilder();
+  const current = builder.input('I', 'A', currentA, about.currentA);
+  const rating = builder.input('In', 'A', of.ratingA, about.ratingA);
+  const multiple = builder.step('m', '1', 'I / In', current / rating);
+  return line(times, multiple, builder) === null ? null : builder.done(result);
+}
+
+/** Why of `clearingBand`'s slowest time; the result is 'tSlowest'. Null where there is none. */
+export function slowestWhy(of: FusePart, currentA: number, about: Given = {}): Why | null {
+  return lineWhy(recordSlowest, 'tSlowest', of, currentA, about);
+}
+
+/** Why of `clearingBand`'s fastest time; the result is 'tFastest'. Null where there is none. */
+export function fastestWhy(of: FusePart, currentA: number, about: Given = {}): Why | null {
+  return lineWhy(recordFastest, 'tFastest', of, currentA, about);
+}
+
+/** Currents at which a line of the band bends or jumps, A, ascending. Without a band: the rating and 1.35 of it. */
+export function bandBreaksA({ family, ratingA }: FusePart): readonly number[] {
+  const multiples = fuseTimes(family)?.points.map(({ multiple }) => multiple) ?? [1, OPENING_MULTIPLE];
+  return multiples.map((multiple) => multiple * ratingA);
+}

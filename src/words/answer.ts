@@ -1,0 +1,54 @@
+/** What is said about the answer: verdict, findings, remedies. */
+import type { Assessment, Finding } from '../assess/answer.ts';
+import type { LinkFamily, Plan } from '../plan/schema.ts';
+import { enAnswer } from './enAnswer.ts';
+import { words as first, nameOfId } from './index.ts';
+import { toldOf } from './told.ts';
+
+/** What a language says about an answer; complete like Words. */
+type AnswerWords = typeof enAnswer;
+
+const answer: AnswerWords = enAnswer;
+
+export const words = { ...first, ...answer };
+
+/** A name in the user's own spelling may begin a sentence. */
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** What is wrong: the bare sentence. */
+export function bareSentenceOf(finding: Finding, plan: Plan): string {
+  return capitalised(words.findings.findings[finding.rule].sentence(toldOf(finding, plan, words)));
+}
+
+/** What qualifies the verdict: a drawn length, an assumption; '' when nothing does. */
+export function qualifierOf(finding: Finding, plan: Plan): string {
+  const { findings } = words;
+  const tape = finding.provisional ? findings.provisional : '';
+  const names = finding.decidedBy.map((path) => words.assumption(path, (id) => nameOfId(plan, id)));
+  return [tape, findings.decidedBy(names)].filter((part) => part !== '').join(' ');
+}
+
+/** What is wrong, with what qualifies the verdict. */
+export function sentenceOf(finding: Finding, plan: Plan): string {
+  return [bareSentenceOf(finding, plan), qualifierOf(finding, plan)].filter((part) => part !== '').join(' ');
+}
+
+/** What to do about it. */
+export function remedyOf(finding: Finding, plan: Plan): string {
+  return capitalised(words.findings.findings[finding.rule].remedy(toldOf(finding, plan, words)));
+}
+
+/** The verdict in one line. */
+export const headlineOf = (answer: Assessment): string => words.headline.headline(answer.headline, answer.ruleSet);
+
+/** What the plan does not tell, in one line; '' when it tells all. */
+export const notToldOf = (answer: Assessment): string => words.headline.notTold(answer.notTold);
+
+/** What was not checked, in one line; '' when all was. */
+export const notCheckedOf = (answer: Assessment): string => words.headline.notChecked(answer.rulesNotChecked);
+
+/** What a family of links is called; one of the user's own by the name it was given. */
+export function familyName({ settings }: Plan, family: LinkFamily): string {
+  const own = settings.ownLinks.find((one) => one.family === family)?.name ?? '';
+  return own === '' ? words.fittings.linkFamilies[family] : own;
+}
