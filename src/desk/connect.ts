@@ -1,8 +1,9 @@
 /** Joining two terminals by a run: what may be joined, and what kind of run it makes. */
+import { fittingById } from '../plan/byId.ts';
 import { newId, newRun } from '../plan/create.ts';
 import { addRun } from '../plan/edits/addRun.ts';
 import { MAX_BENDS, MAX_ITEMS, type Plan, type Point, type RunKind, type TerminalRef } from '../plan/schema.ts';
-import { fittingById, terminalKey, terminalsOf } from '../plan/terminals.ts';
+import { terminalKey, terminalsOf } from '../plan/terminals.ts';
 import type { Desk } from './desk.ts';
 import { commit } from './edit.ts';
 

@@ -29,6 +29,8 @@ export interface Camera {
 export type MessageId =
   /** name */
   | 'removed'
+  /** name, size ('auto' or a gauge): the cables at a deleted fitting were unlike, and are one of that size now */
+  | 'joined'
   /** name: the shipped example became a plan of the user's own */
   | 'exampleCopied'
   /** The plan is not kept in this browser; the page works on. */

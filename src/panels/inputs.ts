@@ -1,6 +1,6 @@
 /** Bounds of what can be typed, read from the plan's schema: a field refuses what a file would be refused for. */
+import { fittingById, runById } from '../plan/byId.ts';
 import { fittingSchema, type Plan, runSchema, settingsSchema, sheetSchema } from '../plan/schema.ts';
-import { fittingById, runById } from '../plan/terminals.ts';
 
 export interface Bounds {
   min: number;

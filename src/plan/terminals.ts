@@ -1,4 +1,4 @@
-import type { Fitting, FittingKind, Plan, Run, TerminalRef } from './schema.ts';
+import type { Fitting, FittingKind, TerminalRef } from './schema.ts';
 
 /** Terminals that every fitting of a kind has; a block adds its outputs, an amplifier of two inputs its second pair. */
 const FIXED_TERMINALS: Record<FittingKind, readonly string[]> = {
@@ -42,9 +42,3 @@ export function terminalsOf(fitting: Fitting): readonly string[] {
 
 /** 'fittingId.terminal': the key of a terminal as a node of the circuit. */
 export const terminalKey = (ref: TerminalRef): string => `${ref.fittingId}.${ref.terminal}`;
-
-/** The fitting a terminal belongs to, or undefined when the plan does not hold it. */
-export const fittingById = (plan: Plan, id: string): Fitting | undefined =>
-  plan.fittings.find((fitting) => fitting.id === id);
-
-export const runById = (plan: Plan, id: string): Run | undefined => plan.runs.find((run) => run.id === id);

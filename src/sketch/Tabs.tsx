@@ -1,7 +1,7 @@
 import type { PaneSize } from '../desk/camera.ts';
 import { halfPlatePx } from '../drawing/fittings.ts';
+import { fittingById } from '../plan/byId.ts';
 import type { Plan } from '../plan/schema.ts';
-import { fittingById } from '../plan/terminals.ts';
 import { words } from '../words/index.ts';
 import type { StateNamed } from './tools/state.ts';
 import { isTaken } from './tools/terminals.ts';

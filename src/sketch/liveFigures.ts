@@ -1,7 +1,8 @@
 /** The figures beside a finger that drags: what it changes, said at once. */
+
 import type { Assessment } from '../assess/answer.ts';
 import { polylineLength } from '../geom/polyline.ts';
-import { runsAt } from '../plan/runs.ts';
+import { runsAt } from '../plan/byId.ts';
 import type { Plan } from '../plan/schema.ts';
 import { type Units, words } from '../words/index.ts';
 import type { HandState } from './tools/state.ts';

@@ -1,12 +1,12 @@
 /** What a sentence about a finding is made from: its figures with units, and the names of its places. */
 import type { Finding, Param, Place, Severity } from '../assess/answer.ts';
-import type { FittingKind, Plan } from '../plan/schema.ts';
-import { type NamingWords, titleOfIdIn } from './names.ts';
+import type { FittingKind, LinkFamily, Plan } from '../plan/schema.ts';
+import { familyNameIn, type NamingWords, titleOfIdIn } from './names.ts';
 import { type Units, unitsOf } from './units.ts';
 
 export interface ToldWords {
   locale: string;
-  fittings: NamingWords;
+  fittings: NamingWords & { linkFamilies: Readonly<Record<LinkFamily, string>> };
   findings: { unnamed: string };
 }
 
@@ -28,6 +28,8 @@ export interface Told {
   nameOfKind(kind: 'run' | FittingKind): string | null;
   /** The name of what a param points at, else null. */
   named(param: string): string | null;
+  /** What a family of links is called, one of the user's own by its own name; the id itself when no family has it. */
+  family(id: string): string;
   /** How a figure is said with its unit, or `otherwise` when the finding does not carry it. */
   length(name: string, otherwise?: string): string;
   /** A length said beside a limit, with as many digits as keep them apart. */
@@ -45,6 +47,8 @@ function kindOf(plan: Plan, place: Place | undefined): 'run' | FittingKind | nul
   if (place.kind === 'run') return 'run';
   return plan.fittings.find(({ id }) => id === place.id)?.kind ?? null;
 }
+
+const isFamilyIn = ({ fittings }: ToldWords, id: string): id is LinkFamily => Object.hasOwn(fittings.linkFamilies, id);
 
 /** The reader of one finding over the plan it was found in. */
 export function toldOf(finding: Finding, plan: Plan, words: ToldWords): Told {
@@ -84,6 +88,7 @@ export function toldOf(finding: Finding, plan: Plan, words: ToldWords): Told {
       const id = text(name);
       return id === null ? null : nameOfId(id);
     },
+    family: (id) => (isFamilyIn(words, id) ? familyNameIn(words.fittings, plan, id) : id),
     length: said(units.length),
     lengthBeside: (name, limit, otherwise = '') => {
       const [value, limitM] = [number(name), number(limit)];

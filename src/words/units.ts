@@ -55,7 +55,8 @@ function feetAndInches(m: number, parts: number): string {
   return [feet > 0 ? `${feet} ft` : '', hasInches ? `${inchWords} in` : ''].filter((word) => word !== '').join(' ');
 }
 
-function gaugeText(id: string): string {
+/** 'sae:4' -> 'SAE 4': alike in every language and choice of length. */
+export function gaugeText(id: string): string {
   const [system, size = ''] = id.split(':');
   if (system === 'sae') return `SAE ${size}`;
   return system === 'awg' ? `${size} AWG` : `${size} mm²`;

@@ -5,8 +5,11 @@ import { startPlan } from '../../src/desk/acts/startPlan.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { beginGesture, commit, draftGesture, undoDepth } from '../../src/desk/edit.ts';
 import { select } from '../../src/desk/selection.ts';
+import { newFitting } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
+import { changeRun } from '../../src/plan/edits/changeRun.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
+import { splitRun } from '../../src/plan/edits/splitRun.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import { emptyVan, vanWithFeed } from './plans.ts';
@@ -68,6 +71,24 @@ describe('deleting', () => {
     run(desk, 'undo');
     expect(savePlan(desk.getState().plan)).toBe(before);
     expect(desk.getState().message).toBeNull();
+  });
+
+  it('says what one cable becomes of two unlike ones', () => {
+    const desk = newDesk();
+    const where = { id: 'reducer', name: 'Reducer', sheetId: 'sheet-1', at: { xM: 2, yM: 0.5 } };
+    commit(desk, 'split', (plan) => splitRun(plan, 'feed', where.at, newFitting('reducer', where), 'thin'));
+    const size = (id: string, gauge: string) =>
+      commit(desk, 'size', (plan) => {
+        const conductor = plan.runs.find((one) => one.id === id)?.conductor;
+        return conductor === undefined ? plan : changeRun(plan, id, { conductor: { ...conductor, size: gauge } });
+      });
+    size('feed', 'sae:1/0');
+    size('thin', 'sae:8');
+    select(desk, { kind: 'fitting', id: 'reducer' });
+    run(desk, 'remove');
+    expect(desk.getState().plan.runs.map(({ conductor }) => conductor.size)).toEqual(['sae:1/0']);
+    const { message } = desk.getState();
+    expect(message).toEqual({ id: 'joined', params: { name: 'Reducer', size: 'sae:1/0' }, undo: true });
   });
 
   it('takes a bend away and leaves its run selected', () => {

@@ -3,9 +3,9 @@ import { connect, runKindBetween } from '../../src/desk/connect.ts';
 import { createDesk } from '../../src/desk/desk.ts';
 import { undo, undoDepth } from '../../src/desk/edit.ts';
 import { placeFitting } from '../../src/desk/place.ts';
+import { fittingById } from '../../src/plan/byId.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { FittingKind, Plan } from '../../src/plan/schema.ts';
-import { fittingById } from '../../src/plan/terminals.ts';
 import { emptyVan, vanWithFeed } from './plans.ts';
 
 const deskOf = (plan: Plan) => createDesk(plan, { isExample: false, bigFingers: false });

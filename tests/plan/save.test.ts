@@ -64,7 +64,7 @@ describe('any plan that edits make', () => {
           expect(again).toEqual(plan);
           expect(savePlan(again)).toBe(text);
         }),
-        { numRuns: 80 },
+        { numRuns: 80, seed: 20260701 },
       );
     },
     PROPERTY_TIMEOUT_MS,
@@ -84,7 +84,7 @@ describe('any plan that edits make', () => {
             plan = after;
           }
         }),
-        { numRuns: 80 },
+        { numRuns: 80, seed: 20260702 },
       );
     },
     PROPERTY_TIMEOUT_MS,

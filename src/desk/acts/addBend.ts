@@ -1,6 +1,6 @@
+import { fittingById } from '../../plan/byId.ts';
 import { addBend } from '../../plan/edits/addBend.ts';
 import { MAX_BENDS, type Plan, type Point, type Run } from '../../plan/schema.ts';
-import { fittingById } from '../../plan/terminals.ts';
 import type { DeskState } from '../desk.ts';
 import { commit } from '../edit.ts';
 import type { Act } from './act.ts';

@@ -1,6 +1,7 @@
 import { removeBend } from '../../plan/edits/removeBend.ts';
-import { removeFitting } from '../../plan/edits/removeFitting.ts';
+import { conductorJoined, removeFitting } from '../../plan/edits/removeFitting.ts';
 import { removeRun } from '../../plan/edits/removeRun.ts';
+import type { Message } from '../desk.ts';
 import { commit } from '../edit.ts';
 import { isLocked, nameOf } from '../selection.ts';
 import type { Act } from './act.ts';
@@ -19,7 +20,12 @@ export const removeSelected: Act = {
       return;
     }
     const remove = selection.kind === 'fitting' ? removeFitting : removeRun;
-    const message = { id: 'removed', params: { name: nameOf(plan, selection) }, undo: true } as const;
+    const name = nameOf(plan, selection);
+    const one = selection.kind === 'fitting' ? conductorJoined(plan, selection.id) : null;
+    const message: Message =
+      one === null
+        ? { id: 'removed', params: { name }, undo: true }
+        : { id: 'joined', params: { name, size: one.size }, undo: true };
     commit(desk, 'remove', (before) => remove(before, selection.id), { selection: null, message });
   },
 };

@@ -1,3 +1,4 @@
+import { fittingById, runById } from '../../plan/byId.ts';
 import './inspector.css';
 import { memo } from 'react';
 import { runAct } from '../../desk/acts/index.ts';
@@ -6,7 +7,6 @@ import { removeSelected } from '../../desk/acts/removeSelected.ts';
 import type { Selection } from '../../desk/desk.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { fittingById, runById } from '../../plan/terminals.ts';
 import { words } from '../../words/full.ts';
 import { runTitle } from '../../words/index.ts';
 import { Tick } from '../controls/Tick.tsx';

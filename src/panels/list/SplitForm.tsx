@@ -1,9 +1,10 @@
 import { useRef, useState } from 'react';
 import { placeFitting } from '../../desk/place.ts';
 import { pointAlong, polylineLength } from '../../geom/polyline.ts';
+import { runById } from '../../plan/byId.ts';
 import { runPoints } from '../../plan/runs.ts';
 import type { FittingKind, Plan, Point, Run } from '../../plan/schema.ts';
-import { INLINE_KINDS, runById } from '../../plan/terminals.ts';
+import { INLINE_KINDS } from '../../plan/terminals.ts';
 import { words } from '../../words/full.ts';
 import { defaultName, runTitle } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';

@@ -1,5 +1,5 @@
+import { runById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
-import { runById } from '../terminals.ts';
 import { withRun } from './accept.ts';
 
 /** Puts a bend before the bend of that index (or last of all); a locked run stays as it is. */

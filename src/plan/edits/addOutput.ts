@@ -1,6 +1,6 @@
+import { fittingById } from '../byId.ts';
 import { autoLink } from '../create.ts';
 import type { Link, Plan } from '../schema.ts';
-import { fittingById } from '../terminals.ts';
 import { withFitting } from './accept.ts';
 
 /** Adds an output to a distribution block, fused unless `link` is null, under the first free terminal name. */

@@ -1,9 +1,10 @@
 /** Two runs at an inline fitting, seen as the one cable they are; and a cable cut in two. */
+
 import { distanceToSegment } from '../../geom/point.ts';
 import { nearestOnPolyline, splitPolyline } from '../../geom/polyline.ts';
+import { fittingById } from '../byId.ts';
 import { roundPoint } from '../round.ts';
 import type { Fitting, Plan, Point, Run, TerminalRef } from '../schema.ts';
-import { fittingById } from '../terminals.ts';
 
 /** A fitting that strays no more than this from the straight line leaves no bend behind. */
 const STRAIGHT_WITHIN_M = 0.001;

@@ -1,6 +1,7 @@
+import { fittingById } from '../byId.ts';
 import { assumedEfficiency } from '../create.ts';
 import type { Fitting, FittingKind, FittingOf, Plan } from '../schema.ts';
-import { fittingById, terminalsOf } from '../terminals.ts';
+import { terminalsOf } from '../terminals.ts';
 import { withFitting } from './accept.ts';
 
 type Fixed = 'id' | 'kind' | 'sheetId' | 'at';

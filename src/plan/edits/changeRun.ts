@@ -1,5 +1,5 @@
+import { runById } from '../byId.ts';
 import type { Plan, Run } from '../schema.ts';
-import { runById } from '../terminals.ts';
 import { withRun } from './accept.ts';
 
 /** What may be changed of a run; its ends are reconnected. */

@@ -1,12 +1,13 @@
 import { roundM } from '../round.ts';
 import type { Fitting, Plan, Run } from '../schema.ts';
+import { inlineTerminals } from '../terminals.ts';
 import { acceptRun } from './accept.ts';
 import { bendsOf, cableThrough } from './cable.ts';
 
 /**
  * The one run that the two runs at a fitting make when the fitting goes; null when they cannot be one: of unlike kinds,
  * both ends of one at the fitting, or ending at the same terminal. Id, name, direction and properties are the first
- * run's. Lengths are never lost: rises add, taped lengths add when both are taped, and the greater slack holds. Either
+ * run's; the conductor, one all the way, is that of the run which comes in ('in', 'wide'). Lengths are never lost: rises add, taped lengths add when both are taped, and the greater slack holds. Either
  * lock, a loom or a carpet of either holds; a sheath holds only when both have it; the greater bundle and the tighter
  * bend hold; joints measured at the far ends stay, those at the fitting go with it.
  */
@@ -31,10 +32,17 @@ export function joinRuns(plan: Plan, fitting: Fitting, first: Run, second: Run):
       bundled: Math.max(first.bundled, second.bundled),
       bendRadiusMm: tightest(first.bendRadiusMm, second.bendRadiusMm),
       ...jointsOf(fitting, first, second),
+      conductor: comesIn(fitting, second) && !comesIn(fitting, first) ? second.conductor : first.conductor,
       locked: first.locked || second.locked,
     },
     plan.fittings,
   );
+}
+
+/** Whether a run ends where a cable that is split comes in to the fitting; both do at a pass-through. */
+function comesIn({ id, kind }: Fitting, { from, to }: Run): boolean {
+  const [into] = inlineTerminals(kind);
+  return [from, to].some(({ fittingId, terminal }) => fittingId === id && terminal === into);
 }
 
 const tightest = (one: number | null, other: number | null): number | null =>

@@ -1,5 +1,5 @@
+import { runById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
-import { runById } from '../terminals.ts';
 import { withRun } from './accept.ts';
 
 /** Moves a bend; a locked run stays as it is, and a taped length stays whatever the drawing says. */

@@ -1,5 +1,6 @@
+import { fittingById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
-import { fittingById, INLINE_KINDS } from '../terminals.ts';
+import { INLINE_KINDS } from '../terminals.ts';
 import { withFitting } from './accept.ts';
 import { shareTaped } from './shareTaped.ts';
 

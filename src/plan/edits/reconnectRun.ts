@@ -1,5 +1,5 @@
+import { runById } from '../byId.ts';
 import type { Plan, TerminalRef } from '../schema.ts';
-import { runById } from '../terminals.ts';
 import { withRun } from './accept.ts';
 
 /**

@@ -1,6 +1,6 @@
-import { runsAt } from '../runs.ts';
-import type { Fitting, Plan, Run } from '../schema.ts';
-import { fittingById, INLINE_KINDS } from '../terminals.ts';
+import { fittingById, runsAt } from '../byId.ts';
+import type { Conductor, Fitting, Plan, Run } from '../schema.ts';
+import { INLINE_KINDS } from '../terminals.ts';
 import { joinRuns } from './joinRuns.ts';
 
 /**
@@ -23,6 +23,20 @@ export function removeFitting(plan: Plan, id: string): Plan {
     }),
   };
 }
+
+/** The one conductor all the way when a fitting between unlike ones goes; null where none are joined, or they are alike. */
+export function conductorJoined(plan: Plan, id: string): Conductor | null {
+  const fitting = fittingById(plan, id);
+  const runs = runsAt(plan, id);
+  const joined = fitting === undefined ? null : joinedRun(plan, fitting, runs);
+  if (joined === null) return null;
+  return runs.every((run) => areAlike(run.conductor, joined.conductor)) ? null : joined.conductor;
+}
+
+const areAlike = (one: Conductor, other: Conductor): boolean =>
+  one.size === other.size &&
+  one.material.value === other.material.value &&
+  one.insulationC.value === other.insulationC.value;
 
 function joinedRun(plan: Plan, fitting: Fitting, [first, second, ...others]: readonly Run[]): Run | null {
   if (!INLINE_KINDS.has(fitting.kind) || first === undefined || second === undefined || others.length > 0) return null;

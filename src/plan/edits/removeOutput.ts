@@ -1,6 +1,5 @@
-import { runsAt } from '../runs.ts';
+import { fittingById, runsAt } from '../byId.ts';
 import type { Plan, TerminalRef } from '../schema.ts';
-import { fittingById } from '../terminals.ts';
 import { withFitting } from './accept.ts';
 
 /** Takes an output off a distribution block, with the runs joined to it. The last output stays; so does a locked run. */

@@ -1,5 +1,5 @@
+import { runById } from '../byId.ts';
 import type { Plan } from '../schema.ts';
-import { runById } from '../terminals.ts';
 
 /** Takes a run out; a locked one stays. */
 export function removeRun(plan: Plan, id: string): Plan {

@@ -1,5 +1,5 @@
+import { fittingById, runById } from '../byId.ts';
 import type { Input, Plan } from '../schema.ts';
-import { fittingById, runById } from '../terminals.ts';
 import { isSame, withFitting, withRun, withSheet } from './accept.ts';
 import { changeSettings } from './changeSettings.ts';
 

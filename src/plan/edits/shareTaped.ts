@@ -1,6 +1,7 @@
 import { polylineLength } from '../../geom/polyline.ts';
+import { runsAt } from '../byId.ts';
 import { shareOf, splitTaped } from '../lengths.ts';
-import { runPoints, runsAt } from '../runs.ts';
+import { runPoints } from '../runs.ts';
 import type { Plan } from '../schema.ts';
 import { withRun } from './accept.ts';
 

@@ -1,6 +1,6 @@
-import { runsAt } from '../runs.ts';
+import { fittingById, runsAt } from '../byId.ts';
 import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
-import { fittingById, INLINE_KINDS } from '../terminals.ts';
+import { INLINE_KINDS } from '../terminals.ts';
 import { withFitting, withRun } from './accept.ts';
 import { bendsOf, cableThrough, cutNearest } from './cable.ts';
 import { shareTaped } from './shareTaped.ts';

@@ -1,9 +1,10 @@
 import { polylineLength } from '../../geom/polyline.ts';
+import { runById } from '../byId.ts';
 import { isIdUsed } from '../ids.ts';
 import { shareOf, splitLength, splitTaped } from '../lengths.ts';
 import { runPoints } from '../runs.ts';
 import { type Fitting, MAX_ITEMS, type Plan, type Point, type Run } from '../schema.ts';
-import { INLINE_KINDS, inlineTerminals, runById } from '../terminals.ts';
+import { INLINE_KINDS, inlineTerminals } from '../terminals.ts';
 import { acceptRun } from './accept.ts';
 import { addFitting } from './addFitting.ts';
 import { bendsOf, type Cut, cutNearest } from './cable.ts';

@@ -1,8 +1,9 @@
 /** Which terminal of a fitting a run may start from or end at, so that only real choices are asked about. */
+
 import { connectRefusal, sideOfTerminal } from '../../desk/connect.ts';
-import { runsAt } from '../../plan/runs.ts';
+import { fittingById, runsAt } from '../../plan/byId.ts';
 import type { FittingKind, Plan, RunKind, TerminalRef } from '../../plan/schema.ts';
-import { fittingById, terminalKey, terminalsOf } from '../../plan/terminals.ts';
+import { terminalKey, terminalsOf } from '../../plan/terminals.ts';
 
 /** What a terminal is for; null when it takes either side and nothing is joined to its fitting yet. */
 function sideOf(plan: Plan, ref: TerminalRef): RunKind | null {

@@ -18,7 +18,7 @@ const zones: Readonly<Record<Zone, string>> = {
   under: 'Under the body',
 };
 
-export const linkFamilies: Readonly<Record<LinkFamily, string>> = {
+const linkFamilies: Readonly<Record<LinkFamily, string>> = {
   'iso8820-3-C': 'Blade, ISO 8820-3 type C',
   'iso8820-3-E': 'Blade, ISO 8820-3 type E',
   'iso8820-3-F': 'Blade, ISO 8820-3 type F',

@@ -1,4 +1,6 @@
 /** The short messages at the foot of the page, by the id the desk sends; a refused file has open.ts. */
+import { gaugeText } from '../units.ts';
+
 export type MessageParams = Readonly<Record<string, string | number>>;
 
 const nameOf = (params: MessageParams): string => String(params.name ?? '');
@@ -8,6 +10,8 @@ const clock = (time: number): string =>
 
 export const messages = {
   removed: (params: MessageParams) => (nameOf(params) === '' ? 'Run deleted.' : `${nameOf(params)} deleted.`),
+  joined: ({ name = '', size = '' }: MessageParams) =>
+    `${name} deleted. Its two cables are one now, as it came in: ${size === 'auto' ? 'its size worked out' : gaugeText(String(size))}.`,
   exampleCopied: (params: MessageParams) => `You are working on your own copy of ${nameOf(params)}.`,
   notKept: () => 'This browser does not keep the plan. Save a file before you leave.',
   storageFull: () => "The browser's room for this page is full. Save a file, then free some space.",

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fittingById, runById } from '../../../src/plan/byId.ts';
 import { newFitting, newFittingIn, newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addOutput } from '../../../src/plan/edits/addOutput.ts';
@@ -13,7 +14,6 @@ import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { renamePlan } from '../../../src/plan/edits/renamePlan.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
-import { fittingById, runById } from '../../../src/plan/terminals.ts';
 import { at, lay, place, sampleVan } from '../support/samplePlan.ts';
 
 /** Each edit is refused: the very same plan comes back. */

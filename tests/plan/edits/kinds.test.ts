@@ -1,5 +1,7 @@
 /** Edits on what version 2 brought: sources, switches, breakers, reducers, second inputs, own links, measured joints. */
+
 import { describe, expect, it } from 'vitest';
+import { fittingById, runById } from '../../../src/plan/byId.ts';
 import { newFitting } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
@@ -8,14 +10,21 @@ import { changeSettings } from '../../../src/plan/edits/changeSettings.ts';
 import { mirrorSheet } from '../../../src/plan/edits/mirrorSheet.ts';
 import { moveFitting } from '../../../src/plan/edits/moveFitting.ts';
 import { reconnectRun } from '../../../src/plan/edits/reconnectRun.ts';
-import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
+import { conductorJoined, removeFitting } from '../../../src/plan/edits/removeFitting.ts';
 import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
 import { splitRun } from '../../../src/plan/edits/splitRun.ts';
 import { firstFault } from '../../../src/plan/faults.ts';
-import { type Fitting, type FittingKind, fittingSchema, type OwnLink, type Plan } from '../../../src/plan/schema.ts';
-import { fittingById, INLINE_KINDS, inlineTerminals, runById, terminalsOf } from '../../../src/plan/terminals.ts';
+import {
+  type Conductor,
+  type Fitting,
+  type FittingKind,
+  fittingSchema,
+  type OwnLink,
+  type Plan,
+} from '../../../src/plan/schema.ts';
+import { INLINE_KINDS, inlineTerminals, terminalsOf } from '../../../src/plan/terminals.ts';
 import { at, emptyVan, lay, place, sampleVan } from '../support/samplePlan.ts';
 
 const KINDS = fittingSchema.options.map(({ entries }) => entries.kind.literal);
@@ -129,6 +138,40 @@ describe('runs that become one never come out calmer', () => {
     });
     plan = changeRun(plan, 'a', { bendRadiusMm: 30 });
     expect(removeFitting(plan, 'switch').runs[0]?.bendRadiusMm).toBe(30);
+  });
+});
+
+describe('the one conductor of runs that become one', () => {
+  /** The end for the amplifier is laid first, so that it is not by their order. */
+  function throughReducer(narrow: Partial<Conductor>, wide: Partial<Conductor>): Plan {
+    const { conductor } = runById(measuredLine(), 'feed') ?? {};
+    if (conductor === undefined) throw new Error('There is a feed.');
+    const plan = place(removeRun(measuredLine(), 'feed'), 'reducer', 'reducer', at(2, 1));
+    const first = lay(plan, 'thin', 'reducer.narrow', 'amp.supply', { conductor: { ...conductor, ...narrow } });
+    return lay(first, 'thick', 'battery.positive', 'reducer.wide', { conductor: { ...conductor, ...wide } });
+  }
+
+  it('is what comes in at the wide end of a reducer, all of it: a fuse ahead is for that', () => {
+    const cca = { value: 'cca10', origin: 'told' } as const;
+    const plan = throughReducer({ size: 'sae:8' }, { size: 'sae:1/0', material: cca });
+    const [run] = removeFitting(plan, 'reducer').runs;
+    expect(run).toMatchObject({ id: 'thin', conductor: { size: 'sae:1/0', material: cca } });
+    expect(conductorJoined(plan, 'reducer')).toEqual(run?.conductor);
+  });
+
+  it('is worked out where that of the wide end is, though the narrow end was told', () => {
+    const plan = throughReducer({ size: 'sae:8' }, { size: 'auto' });
+    expect(removeFitting(plan, 'reducer').runs[0]?.conductor.size).toBe('auto');
+    expect(conductorJoined(plan, 'reducer')?.size).toBe('auto');
+  });
+
+  it('is told as changed only where the two were unlike, and only where they are joined', () => {
+    const same = throughReducer({ size: 'sae:4' }, { size: 'sae:4' });
+    expect(conductorJoined(same, 'reducer')).toBeNull();
+    expect(conductorJoined(same, 'battery')).toBeNull();
+    expect(conductorJoined(same, 'nothing')).toBeNull();
+    const cooler = throughReducer({ insulationC: { value: 60, origin: 'told' } }, {});
+    expect(conductorJoined(cooler, 'reducer')).toEqual(removeFitting(cooler, 'reducer').runs[0]?.conductor);
   });
 });
 

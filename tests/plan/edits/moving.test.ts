@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { fittingById, runById } from '../../../src/plan/byId.ts';
 import { addBend } from '../../../src/plan/edits/addBend.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../../src/plan/edits/changeRun.ts';
@@ -10,7 +11,6 @@ import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
 import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
 import type { Plan, Run } from '../../../src/plan/schema.ts';
-import { fittingById, runById } from '../../../src/plan/terminals.ts';
 import { at, emptyVan, lay, place, sampleVan } from '../support/samplePlan.ts';
 
 /** Battery at x = 0, fuse at x = 1, amplifier at x = 4, in one straight line; both runs as told. */

@@ -5,6 +5,7 @@ import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
 import { changeSettings } from '../../../src/plan/edits/changeSettings.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { FittingKind, Plan, Point, Run } from '../../../src/plan/schema.ts';
+import { terminalRef } from '../../support/terminal.ts';
 
 export const at = (xM: number, yM: number): Point => ({ xM, yM });
 
@@ -18,17 +19,13 @@ export function place(plan: Plan, kind: FittingKind, id: string, where: Point): 
 
 /** A run 'id' from 'battery.positive' to 'amp.supply', ends written with a dot. */
 export function lay(plan: Plan, id: string, from: string, to: string, change: Partial<Run> = {}): Plan {
-  const ref = (text: string) => {
-    const [fittingId = '', terminal = ''] = text.split('.');
-    return { fittingId, terminal };
-  };
   const run = newRun({
     id,
     name: `Name of ${id}`,
     kind: 'power',
     sheetId: 'sheet',
-    from: ref(from),
-    to: ref(to),
+    from: terminalRef(from),
+    to: terminalRef(to),
     bends: [],
   });
   return addRun(plan, { ...run, ...change });

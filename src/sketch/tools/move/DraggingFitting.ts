@@ -1,11 +1,10 @@
 import { dropping } from '../../../desk/place.ts';
 import { nearestOnPolyline } from '../../../geom/polyline.ts';
+import { fittingById, runsAt } from '../../../plan/byId.ts';
 import { cableThrough } from '../../../plan/edits/cable.ts';
 import { moveFitting } from '../../../plan/edits/moveFitting.ts';
 import { slideFitting } from '../../../plan/edits/slideFitting.ts';
-import { runsAt } from '../../../plan/runs.ts';
 import type { Plan, Point } from '../../../plan/schema.ts';
-import { fittingById } from '../../../plan/terminals.ts';
 import { nearestRun } from '../nearestRun.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import type { Aim, Workbench } from '../workbench.ts';

@@ -1,9 +1,9 @@
 import type { PaneId } from '../../../desk/desk.ts';
 import { distance } from '../../../geom/point.ts';
 import { simplify } from '../../../geom/simplify.ts';
+import { fittingById } from '../../../plan/byId.ts';
 import { roundPoint } from '../../../plan/round.ts';
 import { MAX_BENDS, type Point } from '../../../plan/schema.ts';
-import { fittingById } from '../../../plan/terminals.ts';
 import type { HandEvent, HandState, StateNamed, Trace } from '../state.ts';
 import { endsAt } from '../terminals.ts';
 import type { Aim, Workbench } from '../workbench.ts';

@@ -1,7 +1,7 @@
 import type { PaneId } from '../../../desk/desk.ts';
 import type { Picked } from '../../../drawing/pick.ts';
+import { fittingById } from '../../../plan/byId.ts';
 import type { TerminalRef } from '../../../plan/schema.ts';
-import { fittingById } from '../../../plan/terminals.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import { startsAt } from '../terminals.ts';
 import type { Workbench } from '../workbench.ts';
