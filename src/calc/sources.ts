@@ -63,7 +63,11 @@ export const SOURCES = {
     trust: 'derived',
   },
   nec551: { document: 'NFPA 70 (NEC) 551.47(H)', section: 'as summarised publicly', trust: 'published' },
-  faaBend: { document: 'FAA AC 43.13-1B', section: 'bend radius of bundles', trust: 'memory' },
+  faaBend: {
+    document: 'FAA AC 43.13-1B',
+    section: 'bend radius of bundles, and of a cable held at a terminal',
+    trust: 'memory',
+  },
   nbsHandbook100Density: { document: 'NBS Handbook 100, Copper Wire Tables', section: 'density', trust: 'published' },
   astmB566Density: {
     document: 'Clad wire data sheet in accordance with ASTM B566',

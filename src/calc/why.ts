@@ -57,10 +57,16 @@ export type About = Pick<WhyStep, 'origin' | 'source' | 'edit' | 'label'>;
 /** What the caller knows about the arguments it passes: where each came from and where it can be edited. */
 export type Abouts<Name extends string> = { readonly [name in Name]?: About };
 
+const citations = new Map<SourceId, About>();
+
 /** What to say of a figure out of a source: as trusted as the source is, and no origin for what is derived from it. */
 export function cited(source: SourceId): About {
+  const before = citations.get(source);
+  if (before !== undefined) return before;
   const { trust } = SOURCES[source];
-  return trust === 'derived' ? { source } : { origin: trust, source };
+  const about: About = trust === 'derived' ? { source } : { origin: trust, source };
+  citations.set(source, about);
+  return about;
 }
 
 /** Receives a computation as it runs; each call hands its value back, so computing and recording are one act. */

@@ -1,4 +1,4 @@
-import { evaluate } from 'mathjs';
+import { compile, type EvalFunction } from 'mathjs';
 import { SOURCES } from '../../src/calc/sources.ts';
 import type { Why } from '../../src/calc/why.ts';
 
@@ -9,6 +9,15 @@ const NAMED = {
   smallestAtLeast: (list: readonly number[], x: number) => ascending(list).find((member) => member >= x),
   largestAtMost: (list: readonly number[], x: number) => ascending(list).findLast((member) => member <= x),
 };
+
+const compiled = new Map<string, EvalFunction>();
+
+/** An expression read once: the same few hundred come up in every answer. */
+function codeOf(expression: string): EvalFunction {
+  const code = compiled.get(expression) ?? compile(expression);
+  compiled.set(expression, code);
+  return code;
+}
 
 const close = (one: number, other: number): boolean =>
   Math.abs(one - other) <= 1e-14 + 1e-9 * Math.max(Math.abs(one), Math.abs(other));
@@ -26,7 +35,7 @@ export function evaluateWhy(why: Why): number {
       shown.set(symbol, value);
       continue;
     }
-    const worked: unknown = evaluate(expression, { ...NAMED, ...Object.fromEntries(shown) });
+    const worked: unknown = codeOf(expression).evaluate({ ...NAMED, ...Object.fromEntries(shown) });
     if (typeof worked !== 'number' || typeof value !== 'number' || !close(worked, value)) {
       throw new Error(`${symbol} = ${expression} gives ${String(worked)}, shown ${String(value)}`);
     }

@@ -60,6 +60,44 @@ describe('the why builder', () => {
     expect(why.steps.find(({ symbol }) => symbol === 'R_back')?.label).toBe('R');
   });
 
+  it('refuses a symbol recorded again with another value, another unit or another formula, and no other', () => {
+    const begun = () => {
+      const builder = whyBuilder();
+      builder.input('a', 'A', 2);
+      builder.list('l', 'A', [1, 2]);
+      builder.step('b', 'A', 'a + 1', 3);
+      return builder;
+    };
+    expect(() => begun().input('a', 'V', 2)).toThrow('two meanings');
+    expect(() => begun().step('b', 'A', 'a + 2', 3)).toThrow('two meanings');
+    expect(() => begun().step('b', 'A', 'a + 1', 4)).toThrow('two meanings');
+    expect(() => begun().list('l', 'A', [1, 3])).toThrow('two meanings');
+    expect(begun().list('l', 'A', [1, 2])).toEqual([1, 2]);
+    expect(begun().step('b', 'A', 'a + 1', 3)).toBe(3);
+  });
+
+  it('takes over another why as it is where no suffix is given, and keeps a label told', () => {
+    const inner = whyBuilder();
+    inner.input('R', 'ohm', 2, { label: 'body' });
+    inner.step('U', 'V', 'R * 3', 6);
+    const plain = whyBuilder();
+    expect(plain.include(inner.done('U'))).toBe('U');
+    expect(plain.done('U')).toEqual(inner.done('U'));
+    const other = whyBuilder();
+    other.include(inner.done('U'), '_2');
+    expect(other.done('U_2').steps).toEqual([
+      { symbol: 'R_2', unit: 'ohm', value: 2, label: 'body' },
+      { symbol: 'U_2', unit: 'V', value: 6, expression: 'R_2 * 3', label: 'U' },
+    ]);
+  });
+
+  it('has no single value where the result is a list or missing', () => {
+    const builder = whyBuilder();
+    builder.list('l', 'A', [1, 2]);
+    expect(() => whyValue(builder.done('l'))).toThrow('not a number');
+    expect(() => whyValue({ steps: [], result: 'x' })).toThrow('not a number');
+  });
+
   it('computes the same without recording', () => {
     expect(NO_WHY.input('a', '1', 4)).toBe(4);
     expect(NO_WHY.list('l', 'A', [1, 2])).toEqual([1, 2]);

@@ -53,7 +53,7 @@ export function outsideWhy(gaugeId: GaugeId): Why {
   return builder.done('Dout');
 }
 
-/** nec: 5 outside diameters (published); faa: 10, for bundles (from memory). */
+/** nec: 5 outside diameters (published); faa: 10, for bundles, faaTerminal: 3, held at a terminal (from memory). */
 export type BendRule = keyof typeof BEND_TIMES;
 
 function recordBend(outside: number, rule: BendRule, rec: Recorder, about: Abouts<'outsideMm'>): number {

@@ -72,6 +72,49 @@ export function secondsToReach(thermal: Thermal, currentA: number, targetC: numb
   return share >= 1 ? Number.POSITIVE_INFINITY : (rise / risePerS) * psi(share);
 }
 
+const MOST_ROUNDS = 100;
+const CLOSE = 1e-13;
+
+/**
+ * Current that brings the conductor to that temperature in just that time, A; 0 where it is as hot from the start or the
+ * air brings it there. The inverse of `secondsToReach` in the current, by Newton on its square
+ * within a bracket: the temperature rises with it. For a time above 0 that ends.
+ * 'awg:4', copper, 105 degC, from 50 degC in 50 degC to 160 degC in 7.6 s: 1000 A.
+ */
+export function currentReachingA(thermal: Thermal, seconds: number, targetC: number, at: Surroundings): number {
+  const { heatJPerMK, lossWPerMK, ohmPerM20, betaC } = thermal;
+  const risePerW = (betaC + at.startC) / heatJPerMK;
+  // all in one term, made heat per kelvin, W/(m K)
+  const over = (madePerK: number): readonly [kelvin: number, slope: number] => {
+    const rise = madePerK * risePerW - (lossWPerMK * (at.startC - at.ambientC)) / heatJPerMK;
+    const x = ((lossWPerMK - madePerK) / heatJPerMK) * seconds;
+    const value = phi(x);
+    // phi' = (e^-x - phi) / x
+    const bend = Math.abs(x) < 1e-4 ? -1 / 2 + x / 3 : (Math.exp(-x) - value) / x;
+    const kelvin = at.startC + rise * seconds * value - targetC;
+    return [kelvin, seconds * (risePerW * value - (rise * seconds * bend) / heatJPerMK)];
+  };
+  if (over(0)[0] >= 0) return 0;
+  // what it takes where nothing is lost
+  let made = (heatJPerMK * Math.log((betaC + targetC) / (betaC + at.startC))) / seconds;
+  let [low, high] = [0, made];
+  while (over(high)[0] < 0) high *= 2;
+  let last = high;
+  for (let round = 0; round < MOST_ROUNDS && high - low > CLOSE * high; round += 1) {
+    const [kelvin, slope] = over(made);
+    if (kelvin < 0) low = made;
+    else high = made;
+    const newton = made - kelvin / slope;
+    // far to the right Newton creeps: the half is taken where it would not have come to less than half the step before
+    const isSwift = newton > low && newton < high && Math.abs(newton - made) < last / 2;
+    const next = isSwift ? newton : (low + high) / 2;
+    last = Math.abs(next - made);
+    made = next;
+    if (last <= CLOSE * made) break;
+  }
+  return Math.sqrt((made * (betaC + 20)) / ohmPerM20);
+}
+
 /**
  * Time constant at that current, s: after it 63 % of the way to the steady state is done; null where there is no such
  * state. 'awg:4', copper, 105 degC: 197 s with next to no current, 252 s at its 160 A.

@@ -43,7 +43,8 @@ export function areaWithstandingMm2(currentA: number, seconds: number, k: number
   return (currentA * Math.sqrt(seconds)) / k;
 }
 
-function compute(cable: Cable, startC: number, rec: Recorder, about: Given = {}): number {
+/** Records 'I2tDamage', A2s, and all that it rests on: 'r20', 'Smetal', 'k'. */
+export function recordDamageI2t(cable: Cable, startC: number, rec: Recorder, about: Given = {}): number {
   const r20 = recordR20(cable.gauge, cable.material, rec);
   const area = recordMetalArea(cable, r20, rec);
   const k = recordK(cable.material, startC, shortLimitC(cable.insulationC), rec, about);
@@ -56,12 +57,12 @@ function compute(cable: Cable, startC: number, rec: Recorder, about: Given = {})
  * 'awg:4', copper, 105 degC, started at 60 degC: (122.0 x 21.15)^2 = 6.66e6.
  */
 export function damageI2tA2s(cable: Cable, startC: number): number {
-  return compute(cable, startC, NO_WHY);
+  return recordDamageI2t(cable, startC, NO_WHY);
 }
 
 /** Why of `damageI2tA2s`; the result is 'I2tDamage'. */
 export function damageI2tWhy(cable: Cable, startC: number, about: Given = {}): Why {
   const builder = whyBuilder();
-  compute(cable, startC, builder, about);
+  recordDamageI2t(cable, startC, builder, about);
   return builder.done('I2tDamage');
 }

@@ -51,7 +51,7 @@ export function damageCurve(conductor: FaultConductor, toA: number): readonly Cu
   return Array.from({ length: STEPS + 1 }, (_, step) => {
     const currentA = step === STEPS ? toA : fromA * (toA / fromA) ** (step / STEPS);
     return { currentA, seconds: damageSeconds(conductor, currentA) };
-  }).filter(({ seconds }) => Number.isFinite(seconds) && seconds > 0);
+  }).filter(({ seconds }) => seconds > 0);
 }
 
 export interface TemperaturePoint {

@@ -1,5 +1,5 @@
 import { temperatureAfterC } from '../conductor/shortHeating.ts';
-import { clearingTimes, type FusePart } from '../fuse/timeCurrent.ts';
+import { type FusePart, fastestAtS, slowestAtS } from '../fuse/timeCurrent.ts';
 import type { SourceId } from '../sources.ts';
 import { damageLimitC, damageLimitSource } from '../tables/adiabatic.ts';
 import { fuseTimes, OPENING_MULTIPLE } from '../tables/fuseTimes.ts';
@@ -56,17 +56,18 @@ const UNKNOWN_CARRIES: readonly [number, number] = [Number.POSITIVE_INFINITY, Nu
 /** Above its rating a fuse without published times may open at once, or never: nothing is taken for granted. */
 const UNKNOWN_OPENS: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
 
-/** When fuses in series open: the first of them clears. */
-export function pathTimes(fuses: readonly FuseCurrent[]): PathTimes {
+/** When fuses in series open, each at its own current, A: the first of them clears. */
+export function pathTimes(fuses: readonly FusePart[], currentsA: ArrayLike<number>): PathTimes {
   let fastestS = Number.POSITIVE_INFINITY;
   let slowestS = Number.POSITIVE_INFINITY;
   let clearedBy: number | null = null;
   let noneNeedOpen = true;
-  for (const [place, { family, ratingA, currentA }] of fuses.entries()) {
-    const multiple = Math.abs(currentA) / ratingA;
+  for (const [place, { family, ratingA }] of fuses.entries()) {
+    const multiple = Math.abs(currentsA[place] ?? 0) / ratingA;
     const times = fuseTimes(family);
     const unknown = multiple > 1 ? UNKNOWN_OPENS : UNKNOWN_CARRIES;
-    const [fastest, slowest] = times === null ? unknown : clearingTimes(times, multiple);
+    const fastest = times === null ? unknown[0] : fastestAtS(times, multiple);
+    const slowest = times === null ? unknown[1] : slowestAtS(times, multiple);
     fastestS = Math.min(fastestS, fastest);
     if (slowest < slowestS) [slowestS, clearedBy] = [slowest, place];
     noneNeedOpen &&= multiple < OPENING_MULTIPLE;
@@ -107,6 +108,22 @@ function evidence(fuses: readonly FuseCurrent[]): Pick<FaultPoint, 'withoutBand'
   return { withoutBand, extrapolated, sources: [...sources] };
 }
 
+/** What tells which of two currents does the worse. */
+export type Standing = Pick<FaultPoint, 'verdict' | 'harm' | 'damageS' | 'clearingC' | 'limitC'>;
+
+/** The part of `faultAt` that a search over many currents needs. */
+export function standingAt(conductor: FaultConductor, currentA: number, times: PathTimes): Standing {
+  const damageS = damageSeconds(conductor, currentA);
+  const harm = harmOf(times.fastestS, times.slowestS, damageS);
+  return {
+    verdict: verdictOf(times, harm),
+    harm,
+    damageS,
+    clearingC: temperatureAfterC(conductor.thermal, currentA, times.slowestS, conductor),
+    limitC: damageLimitC(conductor.insulationC, times.slowestS),
+  };
+}
+
 /**
  * What a short of one current does: verdict by the slowest line of the first fuse to open, 'certain' harm by the fastest.
  * Currents in A, any sign in a fuse; without fuses 'nothingOpens'. Good for any current >= 0.
@@ -114,24 +131,20 @@ function evidence(fuses: readonly FuseCurrent[]): Pick<FaultPoint, 'withoutBand'
  * 'awg:4', copper, 105 degC, 50 degC, SF51 of 125 A, 1000 A: opens in 0.056 to 1 s, at 63 degC at most: 'opensInTime'.
  */
 export function faultAt(conductor: FaultConductor, currentA: number, fuses: readonly FuseCurrent[]): FaultPoint {
-  const times = pathTimes(fuses);
+  const times = pathTimes(
+    fuses,
+    fuses.map((fuse) => fuse.currentA),
+  );
   const { fastestS, slowestS } = times;
-  const damageS = damageSeconds(conductor, currentA);
-  const harm = harmOf(fastestS, slowestS, damageS);
-  const after = (seconds: number): number => temperatureAfterC(conductor.thermal, currentA, seconds, conductor);
-  const clearingC = after(slowestS);
+  const standing = standingAt(conductor, currentA, times);
   return {
     currentA,
-    verdict: verdictOf(times, harm),
-    harm,
+    ...standing,
     fastestS,
     slowestS,
-    damageS,
-    clearingC,
-    fastestC: after(fastestS),
-    limitC: damageLimitC(conductor.insulationC, slowestS),
+    fastestC: temperatureAfterC(conductor.thermal, currentA, fastestS, conductor),
     limitSource: damageLimitSource(slowestS),
-    melts: clearingC >= conductor.thermal.meltingC,
+    melts: standing.clearingC >= conductor.thermal.meltingC,
     clearedBy: times.clearedBy,
     ...evidence(fuses),
   };

@@ -1,8 +1,8 @@
-import { temperatureAfterC } from '../conductor/shortHeating.ts';
-import { bandBreaksA, type FusePart } from '../fuse/timeCurrent.ts';
-import { overloadLimitC, SHORT_TIME_S } from '../tables/adiabatic.ts';
+import { currentReachingA, temperatureAfterC } from '../conductor/shortHeating.ts';
+import { bandBreaksA, type FusePart, slowestWithinA } from '../fuse/timeCurrent.ts';
+import { overloadLimitC, SHORT_TIME_S, shortLimitC } from '../tables/adiabatic.ts';
 import { damageSeconds, excessK, type FaultConductor, sustainedA } from './damage.ts';
-import { type FaultPoint, type FuseCurrent, faultAt, pathTimes } from './point.ts';
+import { type FaultPoint, faultAt, type PathTimes, pathTimes, type Standing, standingAt } from './point.ts';
 
 /** A fuse that clears the conductor when it opens, with its own current at either end of the range. */
 export interface FaultFuse extends FusePart {
@@ -19,13 +19,6 @@ export interface FaultCase {
   readonly fuses: readonly FaultFuse[];
 }
 
-export interface FaultVerdict {
-  /** The worst current of the whole range, ends included. */
-  readonly worst: FaultPoint;
-  readonly lowest: FaultPoint;
-  readonly highest: FaultPoint;
-}
-
 /** Steps off a break, to see both sides of a jump. */
 const NUDGE = 1e-9;
 const SAMPLES = 8;
@@ -36,66 +29,89 @@ const NARROWINGS = 16;
 type Share = number;
 const along = (low: number, high: number, share: Share): number => low + (high - low) * share;
 
-function fusesAt({ fuses }: FaultCase, share: Share): readonly FuseCurrent[] {
-  return fuses.map(({ family, ratingA, atLowestA, atHighestA }) => ({
-    family,
-    ratingA,
-    currentA: along(atLowestA, atHighestA, share),
-  }));
+/** One case at any share of its range: what the search asks again and again, with nothing made anew for each. */
+class Sweep {
+  readonly #of: FaultCase;
+  readonly #currentsA: Float64Array;
+
+  constructor(of: FaultCase) {
+    this.#of = of;
+    this.#currentsA = new Float64Array(of.fuses.length);
+  }
+
+  currentA(share: Share): number {
+    return along(this.#of.lowestA, this.#of.highestA, share);
+  }
+
+  times(share: Share): PathTimes {
+    const { fuses } = this.#of;
+    for (const [place, { atLowestA, atHighestA }] of fuses.entries())
+      this.#currentsA[place] = along(atLowestA, atHighestA, share);
+    return pathTimes(fuses, this.#currentsA);
+  }
+
+  standing(share: Share): Standing {
+    return standingAt(this.#of.conductor, this.currentA(share), this.times(share));
+  }
+
+  point(share: Share): FaultPoint {
+    const fuses = this.#of.fuses.map(({ family, ratingA, atLowestA, atHighestA }) => ({
+      family,
+      ratingA,
+      currentA: along(atLowestA, atHighestA, share),
+    }));
+    return faultAt(this.#of.conductor, this.currentA(share), fuses);
+  }
 }
 
-const pointAt = (of: FaultCase, share: Share): FaultPoint =>
-  faultAt(of.conductor, along(of.lowestA, of.highestA, share), fusesAt(of, share));
+/** Currents of the conductor at which the time to damage leaves the level at 5 s, either way, and at which it ends, A. */
+function kneesA(conductor: FaultConductor): number[] {
+  const { thermal, insulationC } = conductor;
+  const within = (limitC: number): number => currentReachingA(thermal, SHORT_TIME_S, limitC, conductor);
+  return [within(shortLimitC(insulationC)), within(overloadLimitC(insulationC)), sustainedA(conductor)];
+}
 
-/** Where a falling function of the current passes a level within [from, to], by halving; null where it does not. */
-function crossing(falls: (share: Share) => number, level: number): Share | null {
-  let [from, to] = [0, 1];
-  if (falls(from) <= level || falls(to) >= level) return null;
-  for (let round = 0; round < 40; round += 1) {
-    const middle = (from + to) / 2;
-    if (falls(middle) > level) from = middle;
-    else to = middle;
-  }
-  return (from + to) / 2;
+/** Currents of a fuse at which a line of its band bends or jumps, or its slowest comes down to 5 s, A. */
+function bendsA(fuse: FaultFuse): readonly number[] {
+  const within = slowestWithinA(fuse, SHORT_TIME_S);
+  return within === null ? bandBreaksA(fuse) : [...bandBreaksA(fuse), within];
 }
 
 /** Places where a line bends or jumps: the points of each band, the knees of the damage curve, and 5 s of the slowest. */
-function breaks(of: FaultCase): Share[] {
-  const { conductor, lowestA, highestA } = of;
-  const damage = (share: Share) => damageSeconds(conductor, along(lowestA, highestA, share));
-  const slowest = (share: Share) => pathTimes(fusesAt(of, share)).slowestS;
-  const knees = [
-    crossing(damage, SHORT_TIME_S * (1 + NUDGE)),
-    crossing(damage, SHORT_TIME_S * (1 - NUDGE)),
-    crossing(slowest, SHORT_TIME_S),
-    (sustainedA(conductor) - lowestA) / (highestA - lowestA),
-  ];
-  const bends = of.fuses.flatMap((fuse) =>
-    bandBreaksA(fuse)
-      .flatMap((amps) => [amps, -amps])
-      .map((amps) => (amps - fuse.atLowestA) / (fuse.atHighestA - fuse.atLowestA)),
-  );
-  const inside = [...knees, ...bends].filter((share): share is number => share !== null && share > 0 && share < 1);
-  return inside.sort((one, other) => one - other);
+function breaks({ conductor, lowestA, highestA, fuses }: FaultCase): Share[] {
+  const shares: Share[] = [];
+  const add = (amps: number, lowA: number, highA: number): void => {
+    const share = (amps - lowA) / (highA - lowA);
+    if (share > 0 && share < 1) shares.push(share);
+  };
+  for (const amps of kneesA(conductor)) add(amps, lowestA, highestA);
+  for (const fuse of fuses) {
+    const { atLowestA, atHighestA } = fuse;
+    // it may carry its current either way
+    for (const amps of bendsA(fuse)) {
+      add(amps, atLowestA, atHighestA);
+      add(-amps, atLowestA, atHighestA);
+    }
+  }
+  return shares.sort((one, other) => one - other);
 }
 
 type Objective = (share: Share) => number;
 
 /** How far the slowest line leaves the insulation above its limit, K. */
-function heatOf(of: FaultCase): Objective {
-  const { conductor, lowestA, highestA } = of;
-  return (share) => excessK(conductor, along(lowestA, highestA, share), pathTimes(fusesAt(of, share)).slowestS);
-}
+const heatOf =
+  ({ conductor }: FaultCase, sweep: Sweep): Objective =>
+  (share) =>
+    excessK(conductor, sweep.currentA(share), sweep.times(share).slowestS);
 
 /** How much later than the damage even the fastest line opens, as a logarithm; above 0 the damage is certain. */
-function surenessOf(of: FaultCase): Objective {
-  const { conductor, lowestA, highestA } = of;
-  return (share) => {
-    const damageS = damageSeconds(conductor, along(lowestA, highestA, share));
+const surenessOf =
+  ({ conductor }: FaultCase, sweep: Sweep): Objective =>
+  (share) => {
+    const damageS = damageSeconds(conductor, sweep.currentA(share));
     if (damageS === Number.POSITIVE_INFINITY) return Number.NEGATIVE_INFINITY;
-    return Math.log(pathTimes(fusesAt(of, share)).fastestS) - Math.log(damageS);
+    return Math.log(sweep.times(share).fastestS) - Math.log(damageS);
   };
-}
 
 /** Where a function that rises and then falls is greatest: sampled, then narrowed round the best sample. */
 function greatest(of: Objective, from: Share, to: Share): Share {
@@ -136,14 +152,15 @@ function candidates(bounds: readonly Share[], of: Objective, skip: (from: Share,
 }
 
 /** Whether the piece stays cooler than `excess` K above its limit: even its highest current for its longest time does. */
-function staysBelow(of: FaultCase, excess: number): (from: Share, to: Share) => boolean {
+function staysBelow(of: FaultCase, sweep: Sweep, excess: number): (from: Share, to: Share) => boolean {
   const rising = of.fuses.every(({ atLowestA, atHighestA }) => atLowestA >= 0 && atHighestA >= atLowestA);
   const limitC = overloadLimitC(of.conductor.insulationC);
   return (from, to) => {
     if (!rising) return false;
-    const { slowestS } = pathTimes(fusesAt(of, from));
-    const highestA = along(of.lowestA, of.highestA, to);
-    const after = temperatureAfterC(of.conductor.thermal, highestA, slowestS, of.conductor);
+    const { slowestS } = sweep.times(from);
+    // for the same time, as beyond a standard's last point, the highest current is the hottest: an end, judged already
+    if (slowestS === sweep.times(to).slowestS) return true;
+    const after = temperatureAfterC(of.conductor.thermal, sweep.currentA(to), slowestS, of.conductor);
     // A conductor that cools is hottest at the start.
     const hottestC = Math.max(after, of.conductor.startC);
     return hottestC - limitC < excess;
@@ -153,8 +170,8 @@ function staysBelow(of: FaultCase, excess: number): (from: Share, to: Share) => 
 const HARM_RANK = { none: 0, possible: 1, certain: 2 } as const;
 const VERDICT_RANK = { opensInTime: 0, nothingOpens: 1, cannotBeTold: 2, damagedFirst: 3 } as const;
 
-/** Which of two points is worse: by harm, then verdict, then how far the temperature stands above its limit. */
-function isWorse(one: FaultPoint, other: FaultPoint): boolean {
+/** Which of two currents is worse: by harm, then verdict, then how far the temperature stands above its limit. */
+function isWorse(one: Standing, other: Standing): boolean {
   const byHarm = HARM_RANK[one.harm] - HARM_RANK[other.harm];
   if (byHarm !== 0) return byHarm > 0;
   const byVerdict = VERDICT_RANK[one.verdict] - VERDICT_RANK[other.verdict];
@@ -165,26 +182,28 @@ function isWorse(one: FaultPoint, other: FaultPoint): boolean {
 }
 
 /**
- * Judges a short over its whole range of currents: the worst need not lie at an end, since a lower current leaves the
- * fuse more time. Currents in between are straight lines between the two ends, each fuse's own as well.
+ * Judges a short over its whole range of currents, by the worst of them, which need not lie at an end: a lower
+ * current leaves the fuse more time. Currents in between are straight lines between the two ends, each fuse's own as well.
  * Throws RangeError where the lowest current exceeds the highest. Source: our rules, section 7.
  * 'awg:4', copper, 105 degC, 50 degC, SF51 of 125 A, 170 to 2000 A: worst 182 A, 703 s against 689 s: 'cannotBeTold'.
  */
-export function judgeFault(of: FaultCase): FaultVerdict {
+export function judgeFault(of: FaultCase): FaultPoint {
   if (!(of.lowestA <= of.highestA)) throw new RangeError(`fault: from ${of.lowestA} A to ${of.highestA} A`);
-  const lowest = pointAt(of, 0);
-  if (of.lowestA === of.highestA) return { worst: lowest, lowest, highest: lowest };
-  const highest = pointAt(of, 1);
+  const sweep = new Sweep(of);
+  if (of.lowestA === of.highestA) return sweep.point(0);
   const edges = breaks(of).flatMap((share) => [share * (1 - NUDGE), share, share + NUDGE * (1 - share)]);
   const bounds = [0, ...edges, 1];
-  const worseAt = (worst: FaultPoint, share: Share): FaultPoint => {
-    const point = pointAt(of, share);
-    return isWorse(point, worst) ? point : worst;
+  let worst = 0;
+  let standing = sweep.standing(0);
+  const hold = (shares: readonly Share[]): void => {
+    for (const share of shares) {
+      const other = sweep.standing(share);
+      if (isWorse(other, standing)) [worst, standing] = [share, other];
+    }
   };
-  let worst = bounds.reduce(worseAt, lowest);
-  const hottest = candidates(bounds, heatOf(of), staysBelow(of, worst.clearingC - worst.limitC));
-  worst = hottest.reduce(worseAt, worst);
+  hold(bounds);
+  hold(candidates(bounds, heatOf(of, sweep), staysBelow(of, sweep, standing.clearingC - standing.limitC)));
   // Harm that is certain somewhere need not lie where the conductor gets hottest; without harm there is none to look for.
-  if (worst.harm === 'possible') worst = candidates(bounds, surenessOf(of), () => false).reduce(worseAt, worst);
-  return { worst, lowest, highest };
+  if (standing.harm === 'possible') hold(candidates(bounds, surenessOf(of, sweep), () => false));
+  return sweep.point(worst);
 }

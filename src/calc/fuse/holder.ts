@@ -7,7 +7,7 @@ const [FIRST] = HOLDER_FACTOR_POINTS;
 export function recordHolderFactor(holderC: number, rec: Recorder, about: Abouts<'holderC'> = {}): number {
   const published = cited('linkDataSheet');
   const holder = rec.input('Th', 'degC', holderC, about.holderC);
-  const capped = Math.min(Math.max(holder, FIRST[0]), HOLDER_RANGE_C.max);
+  const capped = Math.min(holder, HOLDER_RANGE_C.max);
   const above = HOLDER_FACTOR_POINTS.findIndex(([ambientC], index) => index > 0 && ambientC >= capped);
   const [lowC, lowFactor] = HOLDER_FACTOR_POINTS[above - 1] ?? FIRST;
   const [highC, highFactor] = HOLDER_FACTOR_POINTS[above] ?? FIRST;

@@ -1,6 +1,6 @@
 import type { SourceId } from '../sources.ts';
 import { fuseTimes } from '../tables/fuseTimes.ts';
-import { bandBreaksA, clearingTimes, type FusePart } from './timeCurrent.ts';
+import { bandBreaksA, type FusePart, fastestAtS, slowestAtS } from './timeCurrent.ts';
 
 export interface Selectivity {
   /** At every current of the range the branch has opened before the main may. */
@@ -16,6 +16,7 @@ export interface Selectivity {
   readonly sources: readonly SourceId[];
 }
 
+/** A hair past a break. */
 const NUDGE = 1e-9;
 
 /**
@@ -28,22 +29,34 @@ const NUDGE = 1e-9;
 export function selectivity(branch: FusePart, main: FusePart, fromA: number, toA: number): Selectivity | null {
   const [branchTimes, mainTimes] = [fuseTimes(branch.family), fuseTimes(main.family)];
   if (branchTimes === null || mainTimes === null) return null;
-  const inside = [...bandBreaksA(branch), ...bandBreaksA(main)].filter((amps) => amps > fromA && amps < toA);
-  const currents = [fromA, ...inside.flatMap((amps) => [amps * (1 - NUDGE), amps, amps * (1 + NUDGE)]), toA];
-  let least = Number.POSITIVE_INFINITY;
-  let worst = { worstA: toA, branchSlowestS: 0, mainFastestS: Number.POSITIVE_INFINITY };
-  for (const amps of currents) {
-    const [, branchSlowestS] = clearingTimes(branchTimes, amps / branch.ratingA);
-    const [mainFastestS] = clearingTimes(mainTimes, amps / main.ratingA);
+  const at = (worstA: number) => {
+    const branchSlowestS = slowestAtS(branchTimes, worstA / branch.ratingA);
+    const mainFastestS = fastestAtS(mainTimes, worstA / main.ratingA);
     // A main that carries on there outlasts any branch.
     const ratio = mainFastestS === Number.POSITIVE_INFINITY ? mainFastestS : mainFastestS / branchSlowestS;
-    if (ratio < least) [least, worst] = [ratio, { worstA: amps, branchSlowestS, mainFastestS }];
+    return { ratio, worstA, branchSlowestS, mainFastestS };
+  };
+  let worst = at(toA);
+  const hold = (amps: number): void => {
+    if (amps < fromA || amps > toA) return;
+    const other = at(amps);
+    if (other.ratio < worst.ratio) worst = other;
+  };
+  hold(fromA);
+  for (const part of [branch, main]) {
+    for (const amps of bandBreaksA(part)) {
+      hold(amps);
+      // The main's line falls at once past each of its points.
+      hold(amps * (1 + NUDGE));
+    }
   }
   const branchEnd = branchTimes.slowest.at(-1)?.multiple ?? 0;
   const mainEnd = mainTimes.fastest.at(-1)?.multiple ?? 0;
   return {
-    shown: least > 1,
-    ...worst,
+    shown: worst.ratio > 1,
+    worstA: worst.worstA,
+    branchSlowestS: worst.branchSlowestS,
+    mainFastestS: worst.mainFastestS,
     extrapolated: worst.worstA > branchEnd * branch.ratingA || worst.worstA > mainEnd * main.ratingA,
     sources: [...new Set([...branchTimes.points, ...mainTimes.points].map(({ source }) => source))],
   };

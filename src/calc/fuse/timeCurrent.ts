@@ -1,6 +1,6 @@
 import type { SourceId } from '../sources.ts';
 import { type FuseTimes, fuseTimes, OPENING_MULTIPLE, type TimeLimit } from '../tables/fuseTimes.ts';
-import { type Abouts, cited, NO_WHY, type Recorder, type Why, whyBuilder } from '../why.ts';
+import { type Abouts, cited, type Recorder, type Why, whyBuilder } from '../why.ts';
 
 /**
  * How soon and how late a fuse-link may open by its standard. The standard speaks at a few currents only; between them
@@ -44,30 +44,55 @@ function recordPoint(name: '1' | '2', { multiple, seconds, source }: TimeLimit, 
   rec.input(`t${name}`, 's', seconds, cited(source));
 }
 
-type Line = (times: FuseTimes, multiple: number, rec: Recorder) => number | null;
-
-const recordSlowest: Line = ({ slowest }, multiple, rec) => {
+/** The slowest line at a multiple of the rating, s; Infinity: it need not open. */
+export function slowestAtS({ slowest }: FuseTimes, multiple: number): number {
   const { below, above } = neighbours(slowest, multiple);
-  if (below === null) return null;
-  recordPoint('1', below, rec);
-  if (above === null || below.multiple === multiple) return rec.step('tSlowest', 's', 't1', below.seconds);
-  recordPoint('2', above, rec);
-  const ratio = Math.log(above.seconds / below.seconds) / Math.log(above.multiple / below.multiple);
-  const slope = rec.step('slopeTime', '1', 'log(t2 / t1) / log(m2 / m1)', ratio);
-  return rec.step('tSlowest', 's', 't1 * (m / m1) ^ slopeTime', below.seconds * (multiple / below.multiple) ** slope);
-};
+  if (below === null) return Number.POSITIVE_INFINITY;
+  if (above === null || below.multiple === multiple) return below.seconds;
+  const slope = Math.log(above.seconds / below.seconds) / Math.log(above.multiple / below.multiple);
+  return below.seconds * (multiple / below.multiple) ** slope;
+}
 
-const recordFastest: Line = ({ fastest, carries }, multiple, rec) => {
+/** The point that the fastest line is drawn from at a multiple; null: it carries on for good. */
+function fastestFrom({ fastest, carries }: FuseTimes, multiple: number): TimeLimit | null {
   if (multiple <= carries) return null;
   const { below, above } = neighbours(fastest, multiple);
-  const from = below?.multiple === multiple ? below : (above ?? below);
-  if (from === null) return null;
-  recordPoint('1', from, rec);
-  if (from === below && from.multiple === multiple) return rec.step('tFastest', 's', 't1', from.seconds);
-  return rec.step('tFastest', 's', 't1 * (m1 / m) ^ 2', from.seconds * (from.multiple / multiple) ** 2, {
-    source: 'fuseI2t',
-  });
+  return below?.multiple === multiple ? below : (above ?? below);
+}
+
+/** The fastest line at a multiple of the rating, s; Infinity: it carries on for good. */
+export function fastestAtS(times: FuseTimes, multiple: number): number {
+  const from = fastestFrom(times, multiple);
+  return from === null ? Number.POSITIVE_INFINITY : from.seconds * (from.multiple / multiple) ** 2;
+}
+
+type Line = (times: FuseTimes, multiple: number, rec: Recorder) => void;
+
+const recordSlowest: Line = (times, multiple, rec) => {
+  const { below, above } = neighbours(times.slowest, multiple);
+  if (below === null) return;
+  recordPoint('1', below, rec);
+  const seconds = slowestAtS(times, multiple);
+  if (above === null || below.multiple === multiple) {
+    rec.step('tSlowest', 's', 't1', seconds);
+    return;
+  }
+  recordPoint('2', above, rec);
+  const ratio = Math.log(above.seconds / below.seconds) / Math.log(above.multiple / below.multiple);
+  rec.step('slopeTime', '1', 'log(t2 / t1) / log(m2 / m1)', ratio);
+  rec.step('tSlowest', 's', 't1 * (m / m1) ^ slopeTime', seconds);
 };
+
+const recordFastest: Line = (times, multiple, rec) => {
+  const from = fastestFrom(times, multiple);
+  if (from === null) return;
+  recordPoint('1', from, rec);
+  const seconds = fastestAtS(times, multiple);
+  if (from.multiple === multiple) rec.step('tFastest', 's', 't1', seconds);
+  else rec.step('tFastest', 's', 't1 * (m1 / m) ^ 2', seconds, { source: 'fuseI2t' });
+};
+
+const orNever = (seconds: number): number | null => (seconds === Number.POSITIVE_INFINITY ? null : seconds);
 
 const isBeyond = ({ below, above }: Neighbours, multiple: number): boolean =>
   above === null && below?.multiple !== multiple;
@@ -85,41 +110,56 @@ export function clearingBand({ family, ratingA }: FusePart, currentA: number): C
   const late = neighbours(times.slowest, multiple);
   const used = [soon.below, soon.above, late.below, late.above].filter((point) => point !== null);
   return {
-    fastestS: recordFastest(times, multiple, NO_WHY),
-    slowestS: recordSlowest(times, multiple, NO_WHY),
+    fastestS: orNever(fastestAtS(times, multiple)),
+    slowestS: orNever(slowestAtS(times, multiple)),
     extrapolated: isBeyond(soon, multiple) || isBeyond(late, multiple),
     sources: [...new Set(used.map(({ source }) => source))],
   };
 }
 
-/** The two times alone, s, Infinity for never, where a band is held: for the inner loops. */
-export function clearingTimes(times: FuseTimes, multiple: number): readonly [fastestS: number, slowestS: number] {
-  return [
-    recordFastest(times, multiple, NO_WHY) ?? Number.POSITIVE_INFINITY,
-    recordSlowest(times, multiple, NO_WHY) ?? Number.POSITIVE_INFINITY,
-  ];
+/**
+ * Least current at which the slowest line stands at that time or below, A; null where it never comes down to it, or no
+ * times are published. The inverse of `clearingBand`'s slowest. Type E, 40 A, 50 s: 80 A; 5 s: between 2 and 3.5 times 40 A.
+ */
+export function slowestWithinA({ family, ratingA }: FusePart, seconds: number): number | null {
+  const line = fuseTimes(family)?.slowest ?? [];
+  const place = line.findIndex((point) => point.seconds <= seconds);
+  const [before, after] = [line[place - 1], line[place]];
+  if (after === undefined) return null;
+  if (before === undefined) return after.multiple * ratingA;
+  const share = Math.log(seconds / before.seconds) / Math.log(after.seconds / before.seconds);
+  return before.multiple * (after.multiple / before.multiple) ** share * ratingA;
 }
 
 type Given = Abouts<'currentA' | 'ratingA'>;
 
-function lineWhy(line: Line, result: string, of: FusePart, currentA: number, about: Given): Why | null {
+function lineWhy(
+  atS: (times: FuseTimes, multiple: number) => number,
+  record: Line,
+  result: string,
+  of: FusePart,
+  currentA: number,
+  about: Given,
+): Why | null {
   const times = fuseTimes(of.family);
   if (times === null) return null;
   const builder = whyBuilder();
   const current = builder.input('I', 'A', currentA, about.currentA);
   const rating = builder.input('In', 'A', of.ratingA, about.ratingA);
   const multiple = builder.step('m', '1', 'I / In', current / rating);
-  return line(times, multiple, builder) === null ? null : builder.done(result);
+  if (atS(times, multiple) === Number.POSITIVE_INFINITY) return null;
+  record(times, multiple, builder);
+  return builder.done(result);
 }
 
 /** Why of `clearingBand`'s slowest time; the result is 'tSlowest'. Null where there is none. */
 export function slowestWhy(of: FusePart, currentA: number, about: Given = {}): Why | null {
-  return lineWhy(recordSlowest, 'tSlowest', of, currentA, about);
+  return lineWhy(slowestAtS, recordSlowest, 'tSlowest', of, currentA, about);
 }
 
 /** Why of `clearingBand`'s fastest time; the result is 'tFastest'. Null where there is none. */
 export function fastestWhy(of: FusePart, currentA: number, about: Given = {}): Why | null {
-  return lineWhy(recordFastest, 'tFastest', of, currentA, about);
+  return lineWhy(fastestAtS, recordFastest, 'tFastest', of, currentA, about);
 }
 
 /** Currents at which a line of the band bends or jumps, A, ascending. Without a band: the rating and 1.35 of it. */

@@ -6,7 +6,7 @@ import { resultOf } from './result.ts';
 import { buildSystem, type System } from './system.ts';
 import type { Network, NetworkRefused, NetworkSolved } from './types.ts';
 
-/** Volts up to which two rigid ways agree by rounding alone. */
+/** Volts up to which two nodes agree by rounding alone. */
 const NO_VOLTS = 1e-9;
 
 /** The net while one node is joined to the return by a fault. */
@@ -52,30 +52,29 @@ function perAmp({ matrix, unknownOf }: System, from: number, to: number): Float6
  * 12.6 V behind 5 mohm, 3 mohm of cable to a node, 1 mohm of body: 12.6 / 0.009 = 1400 A there.
  */
 export function faultsTo(network: Network, returnNode: number): Faults | SourcesConflict {
-  const net: Network = { ...network, loads: network.loads.filter(({ law }) => law.kind === 'current') };
-  checkNetwork(net);
-  if (!Number.isInteger(returnNode) || returnNode < 0 || returnNode >= net.nodes)
+  checkNetwork(network);
+  if (!Number.isInteger(returnNode) || returnNode < 0 || returnNode >= network.nodes)
     throw new RangeError('fault: the return lies outside the net');
-  const merged = mergeRigid(net);
+  const merged = mergeRigid(network);
   if ('conflict' in merged) {
     const { element, index } = merged.conflict;
     return { ok: false, reason: 'sourcesConflict', element, index };
   }
-  const system = buildSystem(net, merged, returnNode);
+  const system = buildSystem(network, merged, returnNode);
   const { matrix, unknownOf, alive, part } = system;
   const equations = new Equations(system, { linear: () => false, power: () => false });
   equations.setShare(1);
   const open = equations.withoutPower();
   if (open === null) throw new RangeError('network: resistances too far apart to be told from one another');
   const fed = new Uint8Array(0);
-  const before = resultOf(net, merged, system, { x: open, fed });
+  const before = resultOf(network, merged, system, { x: open, fed });
   const inverse = matrix.inverseDiagonal();
 
   const joined = (node: number): boolean => alive[node] === 1 && part[node] === part[returnNode];
   const openVolts = before.nodeVolts.map((volts, node) => (joined(node) ? volts : 0));
   const ohm = openVolts.map((_, node) => (joined(node) ? real(inverse, whole(unknownOf, node)) : null));
   const current = (volts: number, ohms: number | null): number | null => {
-    if (ohms === null || (ohms === 0 && Math.abs(volts) <= NO_VOLTS)) return 0;
+    if (ohms === null || Math.abs(volts) <= NO_VOLTS) return 0;
     return ohms === 0 ? null : volts / ohms;
   };
 
@@ -90,17 +89,17 @@ export function faultsTo(network: Network, returnNode: number): Faults | Sources
     const first = whole(unknownOf, node);
     const second = whole(unknownOf, returnNode);
     const fault = { from: node, to: returnNode, first, second, amps };
-    const during = resultOf(net, merged, { ...system, injected: [...system.injected, fault] }, { x, fed });
-    const { nodeVolts, resistorAmps, sourceAmps } = amps === 0 ? before : during;
+    const during = { ...system, injected: [...system.injected, fault] };
+    const { nodeVolts, resistorAmps, sourceAmps } = resultOf(network, merged, during, { x, fed });
     return { amps, nodeVolts, resistorAmps, sourceAmps };
   };
 
   const sharesOf = (source: number): readonly number[] | null => {
-    const { plus, minus, ohm: inner } = net.sources[source] ?? {};
-    if (plus === undefined || minus === undefined || inner === undefined) throw new RangeError('fault: no such source');
-    if (isRigid(inner)) return null;
-    const x = perAmp(system, minus, plus);
-    return openVolts.map((_, node) => (joined(node) ? real(x, whole(unknownOf, node)) / inner : 0));
+    const one = network.sources[source];
+    if (one === undefined) throw new RangeError('fault: no such source');
+    if (isRigid(one.ohm)) return null;
+    const x = perAmp(system, one.minus, one.plus);
+    return openVolts.map((_, node) => (joined(node) ? real(x, whole(unknownOf, node)) / one.ohm : 0));
   };
   return {
     ok: true,

@@ -1,3 +1,5 @@
+import type { Cable } from '../conductor/tableCurrent.ts';
+import { damageI2tA2s, recordDamageI2t } from '../fault/adiabatic.ts';
 import { type Abouts, NO_WHY, type Recorder, type Why, whyBuilder } from '../why.ts';
 
 export interface CapacitorLoop {
@@ -7,36 +9,34 @@ export interface CapacitorLoop {
   /** The whole loop of the short, its own resistance included, ohm; above 0. */
   readonly loopOhm: number;
   readonly conductors: readonly {
-    readonly areaMm2: number;
-    /** Adiabatic constant of conductor and insulation, A sqrt(s) / mm2. */
-    readonly k: number;
+    readonly cable: Cable;
+    /** Conductor temperature when the short begins, degC; below what its insulation bears for a moment. */
+    readonly startC: number;
   }[];
 }
 
-type Given = Abouts<'farads' | 'volts' | 'loopOhm' | 'areaMm2' | 'k'>;
+type Given = Abouts<'farads' | 'volts' | 'loopOhm' | 'startC'>;
 
 function compute({ farads, volts, loopOhm, conductors }: CapacitorLoop, rec: Recorder, about: Given = {}): number {
-  const withstand = ({ areaMm2, k }: CapacitorLoop['conductors'][number]): number => (k * areaMm2) ** 2;
+  const withstand = ({ cable, startC }: CapacitorLoop['conductors'][number]): number => damageI2tA2s(cable, startC);
   const [first, ...others] = conductors;
   if (first === undefined || !(loopOhm > 0)) throw new RangeError('capacitor: a loop without conductor or resistance');
   const weakest = others.reduce((least, one) => (withstand(one) < withstand(least) ? one : least), first);
   const capacitance = rec.input('C', 'F', farads, about.farads);
   const charged = rec.input('V', 'V', volts, about.volts);
   const loop = rec.input('Rloop', 'ohm', loopOhm, about.loopOhm);
-  const area = rec.input('S', 'mm2', weakest.areaMm2, about.areaMm2);
-  const k = rec.input('k', 'rootA2sPerMm2', weakest.k, about.k);
   const through = rec.step('I2t', 'A2s', 'C * V ^ 2 / (2 * Rloop)', (capacitance * charged ** 2) / (2 * loop), {
     source: 'capacitorEnergy',
   });
-  const held = rec.step('k2S2', 'A2s', 'k ^ 2 * S ^ 2', k ** 2 * area ** 2, { source: 'capacitorEnergy' });
-  return rec.step('qCapacitor', '1', 'I2t / k2S2', through / held, { source: 'capacitorEnergy' });
+  const held = recordDamageI2t(weakest.cable, weakest.startC, rec, about);
+  return rec.step('qCapacitor', '1', 'I2t / I2tDamage', through / held, { source: 'capacitorEnergy' });
 }
 
 /**
  * What a shorted capacitor drives through its loop, I2t = C V2 / (2 R), over what the weakest conductor there bears,
- * k2 S2. From 1 up it must be fused as a source. All the energy C V2 / 2 ends in the loop, each ohm takes its share,
+ * k2 S2 (`damageI2tA2s`). From 1 up it must be fused as a source. All the energy C V2 / 2 ends in the loop, each ohm takes its share,
  * and so a conductor of Rc gets C V2 / 2 x Rc / R: inductance changes the time, not the sum. Source: derived.
- * 1 F at 14.4 V, 5 mohm: 20 736 A2s, against (115 x 2.5)2 = 82 656 for 2.5 mm2: 0.25, none needed.
+ * 1 F at 14.4 V, 5 mohm: 20 736 A2s, against (114.9 x 2.20)2 = 64 080 for 'mm2:2.5' from 70 degC: 0.32, none needed.
  * RangeError without a conductor or a resistance.
  */
 export function capacitorFuseRatio(loop: CapacitorLoop): number {

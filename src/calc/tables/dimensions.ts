@@ -75,5 +75,8 @@ export const DENSITY_SOURCE: Readonly<Record<Material, SourceId>> = {
 /** PVC of cables, kg/m3; thermosets weigh less. From memory. */
 export const SHEATH_KG_PER_M3 = 1400;
 
-/** Least radius of a bend over the outside diameter. nec: NEC 551.47(H), published; faa: FAA, bundles, from memory. */
-export const BEND_TIMES = { nec: 5, faa: 10 } as const;
+/**
+ * Least radius of a bend over the outside diameter. nec: NEC 551.47(H), published; from memory: faa: FAA, bundles;
+ * faaTerminal: FAA, one cable held at a terminal, the tightest that any rule allows.
+ */
+export const BEND_TIMES = { nec: 5, faa: 10, faaTerminal: 3 } as const;

@@ -4,6 +4,7 @@ import { gauge, gaugesOf } from '../../../src/calc/conductor/gauge.ts';
 import { steadyTemperatureC } from '../../../src/calc/conductor/heating.ts';
 import { resistancePerMOhm } from '../../../src/calc/conductor/resistance.ts';
 import {
+  currentReachingA,
   type Surroundings,
   secondsToReach,
   secondsToReachWhy,
@@ -197,6 +198,32 @@ describe('time to a temperature', () => {
       ),
       { seed: 5, numRuns: 300 },
     );
+  });
+});
+
+describe('current to a temperature', () => {
+  it('is the inverse of the temperature through time, in the current', () => {
+    fc.assert(
+      fc.property(
+        cables,
+        surroundings,
+        fc.double({ min: 0.01, max: 2000, noNaN: true }),
+        fc.double({ min: 1, max: 300, noNaN: true }),
+        (cable, at, seconds, rise) => {
+          const thermal = thermalOf(cable);
+          const targetC = at.startC + rise;
+          const amps = currentReachingA(thermal, seconds, targetC, at);
+          if (amps === 0) expect(temperatureAfterC(thermal, 0, seconds, at)).toBeGreaterThanOrEqual(targetC - 1e-9);
+          else expect(temperatureAfterC(thermal, amps, seconds, at)).toBeCloseTo(targetC, 3);
+        },
+      ),
+      { seed: 8, numRuns: 500 },
+    );
+  });
+
+  it('by hand: 4 AWG to 160 °C in 7.6 s; nothing where it is that hot already', () => {
+    expect(currentReachingA(thermalOf(AWG_4), 7.6, 160, AT_50)).toBeCloseTo(1000, -1);
+    expect(currentReachingA(thermalOf(AWG_4), 5, 40, AT_50)).toBe(0);
   });
 });
 

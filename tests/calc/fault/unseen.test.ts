@@ -49,6 +49,8 @@ describe('the worst partial short that no fuse sees', () => {
     expect(worstUnseen(CONDUCTOR, [], 900)).toMatchObject({ currentA: 900, seenBy: null, runsAway: true });
     expect(worstUnseen(CONDUCTOR, [{ ratingA: 10, share: 1, baseA: 20 }], 900).currentA).toBe(0);
     expect(() => worstUnseen(CONDUCTOR, [{ ratingA: 125, share: 0, baseA: 0 }], 90)).toThrow('no share');
+    const alike = { ratingA: 125, share: 1, baseA: 0 };
+    expect(worstUnseen(CONDUCTOR, [alike, alike], 2000).seenBy).toBe(0);
   });
 });
 
@@ -56,6 +58,8 @@ describe('overload', () => {
   it('is accepted to 1.45 times what the conductor carries, which a fuse not above it always keeps', () => {
     expect(overloadRatio(125, 136)).toBeCloseTo(1.2408, 4);
     expect(evaluateWhy(overloadWhy(125, 136))).toBeCloseTo(1.2408, 4);
+    // IEC 60364-4-43 433.1: I2 <= 1.45 Iz
+    expect(OVERLOAD_ACCEPTED).toBe(1.45);
     expect(overloadRatio(136, 136)).toBeLessThan(OVERLOAD_ACCEPTED);
     expect(overloadRatio(150, 136)).toBeGreaterThan(OVERLOAD_ACCEPTED);
   });
@@ -84,6 +88,9 @@ describe('chart lines', () => {
       }
     }
     expect(fuseCurves({ family: 'slotted-long', ratingA: 100 }, 10, 400)).toBeNull();
+    const bends = (fromA: number, toA: number) => fuseCurves(of, fromA, toA)?.slowest.map(({ currentA }) => currentA);
+    expect(bends(60, 200)).toEqual([60, 80, 140, 200]);
+    expect(bends(80, 240)).toEqual([80, 140, 240]);
   });
 
   it('of damage start where the conductor stands it for good and fall to the end of the chart', () => {
@@ -95,11 +102,23 @@ describe('chart lines', () => {
       if (before !== undefined) expect(point.seconds).toBeLessThanOrEqual(before.seconds);
     }
     expect(damageCurve(CONDUCTOR, 100)).toEqual([]);
+    // Even steps on the logarithmic axis: the middle one is the geometric mean.
+    const [first, middle] = [line[0], line[(line.length - 1) / 2]];
+    expect(middle?.currentA).toBeCloseTo(Math.sqrt((first?.currentA ?? 0) * 3000), 6);
+  });
+
+  it('of damage start at 1 mA in air that is too hot by itself, and are none where it is damaged from the start', () => {
+    const inHotAir = faultConductor(AWG_4, 50, 170);
+    expect(damageCurve(inHotAir, 100)[0]?.currentA).toBe(1e-3);
+    expect(damageCurve(inHotAir, 1e-3)).toEqual([]);
+    expect(damageCurve(faultConductor(AWG_4, 170, 50), 3000)).toEqual([]);
   });
 
   it('of temperature end where the time does', () => {
     const line = temperatureCurve(CONDUCTOR, 1000, 5);
     expect(line[0]?.conductorC).toBeCloseTo(50, 1);
+    expect(line[0]?.seconds).toBeCloseTo(1e-3, 12);
+    expect(line[(line.length - 1) / 2]?.seconds).toBeCloseTo(Math.sqrt(1e-3 * 5), 9);
     expect(line.at(-1)?.seconds).toBeCloseTo(5, 9);
     expect(line.at(-1)?.conductorC).toBeCloseTo(118.9, 1);
   });

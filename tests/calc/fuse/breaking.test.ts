@@ -13,7 +13,9 @@ describe('ABYC E-11 Table V-A', () => {
     for (const cca of ccaA) {
       expect(breakingAskedA(cca, 'main')).toBe(mainA);
       expect(breakingAskedA(cca, 'branch')).toBe(branchA);
-      expect(evaluateWhy(breakingAskedWhy(cca, 'main'))).toBe(mainA);
+      const why = breakingAskedWhy(cca, 'main');
+      expect(evaluateWhy(why)).toBe(mainA);
+      expect(why.steps).toContainEqual({ symbol: 'CCA', unit: 'A', value: cca });
     }
   });
 });
@@ -32,6 +34,11 @@ describe('breaking capacity', () => {
     ['notStated', { breakingA: null }],
     ['belowTable', { breakingA: 1000 }],
     ['enough', { breakingA: 1000, place: 'branch', estimateA: 900, doubledA: 500 }],
+    // The table asks 1500 A at 600 CCA, and nothing where no lead-acid battery is joined.
+    ['enough', { breakingA: 1500, estimateA: 1400, doubledA: 1000 }],
+    ['enough', { totalCcaA: null, breakingA: 1000, estimateA: 900, doubledA: 500 }],
+    // As much as is asked is not below it.
+    ['belowEstimate', { estimateA: 2900, doubledA: 2000 }],
   ] as const)('%s: %j', (verdict, change) => {
     expect(breakingVerdict({ ...link, ...change })).toBe(verdict);
   });

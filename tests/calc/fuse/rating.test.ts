@@ -15,6 +15,8 @@ import {
   smallestRatingWhy,
   standardRatings,
 } from '../../../src/calc/fuse/rating.ts';
+import type { LinkFamily } from '../../../src/calc/tables/links.ts';
+import type { Why } from '../../../src/calc/why.ts';
 import holder from '../../fixtures/published/holderTemperature.json' with { type: 'json' };
 import { evaluateWhy } from '../evaluateWhy.ts';
 
@@ -91,6 +93,14 @@ describe('link resistance', () => {
     expect(evaluateWhy(linkOhmWhy(125))).toBeCloseTo(0.0006, 12);
     expect(linkOhm(100, 0.1)).toBeCloseTo(0.001, 12);
     expect(evaluateWhy(linkOhmWhy(100, 0.1))).toBeCloseTo(0.001, 12);
+    const dropOf = (why: Why) => why.steps.find(({ symbol }) => symbol === 'Ulink');
+    expect(dropOf(linkOhmWhy(100))).toMatchObject({ value: 0.075, source: 'linkDrop' });
+    expect(dropOf(linkOhmWhy(100, 0.1, { dropV: { origin: 'measured' } }))).toEqual({
+      symbol: 'Ulink',
+      unit: 'V',
+      value: 0.1,
+      origin: 'measured',
+    });
   });
 });
 
@@ -100,6 +110,10 @@ describe('families', () => {
       1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 40, 50, 60, 70, 80, 100,
     ]);
     expect(standardRatings([])).toEqual([]);
+    // 75, 90 and 225 A upward come from the second family alone, and belong among those of the first.
+    expect(standardRatings(['iso8820-5-SF30', 'post-link'])).toEqual([
+      30, 40, 50, 60, 70, 75, 80, 90, 100, 125, 150, 175, 200, 225, 250, 300,
+    ]);
   });
   it('prefers breaking capacity, then the smaller body', () => {
     expect(pickFamily(30, ['iso8820-3-E', 'iso8820-3-C', 'iso8820-3-F'])).toBe('iso8820-3-F');
@@ -113,5 +127,19 @@ describe('families', () => {
     expect(pickFamily(100, [])).toBeNull();
     expect(pickFamily(100, ['iso8820-3-E'], 48)).toBeNull();
     expect(pickFamily(100, ['iso8820-3-E'], 24)).toBe('iso8820-3-E');
+    expect(pickFamily(100, ['iso8820-3-E'], 32)).toBe('iso8820-3-E');
+  });
+  it('takes a link of the user for 12 V where it is rated for just that, and for 24 V not', () => {
+    const own: LinkFamily = {
+      id: 'own1',
+      ratingsA: [130],
+      ratingsSource: 'feedrunRules',
+      ratedV: 12,
+      breakingA: 1500,
+      breakingSource: null,
+      boltMm: null,
+    };
+    expect(pickFamily(130, ['own1'], undefined, [own])).toBe('own1');
+    expect(pickFamily(130, ['own1'], 24, [own])).toBeNull();
   });
 });

@@ -43,6 +43,60 @@ describe('selectivity by the limits of the standards', () => {
     });
   });
 
+  const E40 = { family: 'iso8820-3-E', ratingA: 40 };
+
+  it('by hand: a link behind its like is worst just past 1.35 times: 2 x (80 / 54)^2 = 4.39 s against 1800 s', () => {
+    const found = selectivity(E40, E40, 54, 240);
+    expect(found).toMatchObject({ shown: false, extrapolated: false });
+    expect(found?.worstA).toBeCloseTo(54, 6);
+    expect(found?.branchSlowestS).toBeCloseTo(1800, 2);
+    expect(found?.mainFastestS).toBeCloseTo(4.38957, 4);
+  });
+
+  it('looks at no current outside the range: from 60 A, 2 x (80 / 60)^2 = 3.556 s against 50 x 0.75^-9.117 = 689 s', () => {
+    const found = selectivity(E40, E40, 60, 240);
+    expect(found?.worstA).toBe(60);
+    expect(found?.mainFastestS).toBeCloseTo(3.5556, 4);
+    expect(found?.branchSlowestS).toBeCloseTo(688.7, 0);
+  });
+
+  it('where the main carries all of the range, tells the times at its end', () => {
+    const main = { family: 'iso8820-5-SF51', ratingA: 500 };
+    expect(selectivity(E40, main, 54, 240)).toMatchObject({
+      shown: true,
+      worstA: 240,
+      branchSlowestS: 1,
+      mainFastestS: Number.POSITIVE_INFINITY,
+      extrapolated: false,
+    });
+    expect(selectivity(E40, main, 10, 50)).toMatchObject({ worstA: 50, branchSlowestS: Number.POSITIVE_INFINITY });
+  });
+
+  it('says so where the main has no time of its own any more: type C ends at 350 % with its fastest', () => {
+    const main = { family: 'iso8820-3-C', ratingA: 40 };
+    // At 150 A: 0.04 x (140 / 150)^2 = 0.0348 s against 7 x (150 / 140)^-3.610 = 5.457 s.
+    const beyond = selectivity(E40, main, 150, 200);
+    expect(beyond).toMatchObject({ shown: false, worstA: 150, extrapolated: true });
+    expect(beyond?.mainFastestS).toBeCloseTo(0.034844, 5);
+    expect(beyond?.branchSlowestS).toBeCloseTo(5.457, 2);
+    // The slowest of SF51 falls less than I^-2 from 200 to 350 %: worst at 140 A itself, which is a point of type C.
+    const branch = { family: 'iso8820-5-SF51', ratingA: 60 };
+    expect(selectivity(branch, main, 130, 140)).toMatchObject({
+      worstA: 140,
+      mainFastestS: 0.04,
+      extrapolated: false,
+    });
+  });
+
+  it('is shown only where the branch has opened before: at the very same moment it is not', () => {
+    // SF51 of 100 A opens at 200 A in 1 s at the soonest; type E of 20 A is held at 1 s beyond 120 A.
+    const branch = { family: 'iso8820-3-E', ratingA: 20 };
+    const main = { family: 'iso8820-5-SF51', ratingA: 100 };
+    expect(selectivity(branch, main, 200, 200)?.shown).toBe(false);
+    // 1 x (200 / 170)^2 = 1.384 s
+    expect(selectivity(branch, main, 170, 170)?.shown).toBe(true);
+  });
+
   it('finds what a dense scan finds', () => {
     const part = fc.record({
       family: fc.constantFrom(...FAMILIES),

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearingBand, fastestWhy, slowestWhy } from '../../../src/calc/fuse/timeCurrent.ts';
+import {
+  bandBreaksA,
+  clearingBand,
+  fastestWhy,
+  slowestWhy,
+  slowestWithinA,
+} from '../../../src/calc/fuse/timeCurrent.ts';
 import { SOURCES } from '../../../src/calc/sources.ts';
 import { fuseTimes, OPENING_MULTIPLE } from '../../../src/calc/tables/fuseTimes.ts';
 import { LINK_FAMILIES } from '../../../src/calc/tables/links.ts';
@@ -134,7 +140,56 @@ describe('between the points', () => {
   });
 });
 
+describe('sources of a band', () => {
+  it('are those of the points on either side', () => {
+    expect(band('iso8820-3-E', 2.5).sources).toEqual(['typeETimes']);
+    expect(band('iso8820-3-C', 1.7).sources).toEqual(['typeCTimes']);
+    expect([...band('iso8820-3-C', 3).sources].sort()).toEqual(['iso8820part3TimesMemory', 'typeCTimes']);
+    expect(band('iso8820-3-E', 0).sources).toEqual(['typeETimes']);
+  });
+});
+
+describe('least current for a time', () => {
+  it('is the inverse of the slowest line', () => {
+    fc.assert(
+      fc.property(fc.constantFrom(...families), fc.double({ min: 0.05, max: 3000, noNaN: true }), (family, seconds) => {
+        const amps = slowestWithinA({ family, ratingA: 40 }, seconds);
+        const line = fuseTimes(family)?.slowest ?? [];
+        if (amps === null) {
+          expect(line.every((point) => point.seconds > seconds)).toBe(true);
+          return;
+        }
+        const at = (share: number) =>
+          clearingBand({ family, ratingA: 40 }, amps * share)?.slowestS ?? Number.POSITIVE_INFINITY;
+        expect(at(1 + 1e-9)).toBeLessThanOrEqual(seconds * (1 + 1e-6));
+        expect(at(1 - 1e-9)).toBeGreaterThanOrEqual(seconds * (1 - 1e-6));
+      }),
+      { seed: 5, numRuns: 300 },
+    );
+  });
+
+  it('by hand: type E of 40 A within 50 s from 80 A on; none where no times are published', () => {
+    expect(slowestWithinA({ family: 'iso8820-3-E', ratingA: 40 }, 50)).toBeCloseTo(80, 9);
+    expect(slowestWithinA({ family: 'slotted-long', ratingA: 40 }, 50)).toBeNull();
+  });
+});
+
+describe('breaks of a band', () => {
+  it('are its points, or the rating and 1.35 times it where none are published', () => {
+    expect(bandBreaksA({ family: 'iso8820-3-E', ratingA: 100 })).toEqual([100, 135, 200, 350, 600]);
+    expect(bandBreaksA({ family: 'slotted-long', ratingA: 100 })).toEqual([100, 135]);
+  });
+});
+
 describe('whys', () => {
+  it('at a point of the standard show that point alone', () => {
+    for (const why of [slowestWhy, fastestWhy]) {
+      const steps = why({ family: 'iso8820-3-E', ratingA: 40 }, 80)?.steps ?? [];
+      expect(steps.at(-1)?.expression).toBe('t1');
+      expect(steps.some(({ symbol }) => symbol === 'm2')).toBe(false);
+    }
+  });
+
   it('give both times again, or none where there is none', () => {
     for (const family of families)
       for (const multiple of [0.9, 1.05, 1.2, 1.35, 1.5, 2, 2.5, 3.5, 4, 6, 9]) {

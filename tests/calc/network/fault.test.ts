@@ -52,6 +52,67 @@ describe('a fault to the body, by hand', () => {
     expect(none.ohm.every((ohms) => ohms === null)).toBe(true);
   });
 
+  it('tells nothing of a part of its own, though a source reaches it', () => {
+    // A second battery on 6 and 7, which nothing joins to the body.
+    const apart: Network = {
+      ...feed,
+      nodes: 8,
+      sources: [...feed.sources, { plus: 6, minus: 7, volts: 12.6, ohm: 0.005 }],
+    };
+    const { amps, ohm, openVolts, sharesOf, at } = faults(apart, 0);
+    for (const node of [6, 7]) {
+      expect([openVolts[node], ohm[node], amps[node]]).toEqual([0, null, 0]);
+      expect(sharesOf(1)?.[node]).toBe(0);
+    }
+    expect(at(6, 0)).toMatchObject({ amps: 0, sourceAmps: [0, 0] });
+    expect(sharesOf(1)?.[2]).toBe(0);
+  });
+
+  it('at posts half a millivolt apart has no limit, and none at all where they differ by rounding alone', () => {
+    const stack = (volts: number[]): Network => ({
+      nodes: 3,
+      resistors: [{ a: 1, b: 0, ohm: 1 }],
+      sources: [
+        { plus: 1, minus: 0, volts: volts[0] ?? 0, ohm: 0 },
+        { plus: 1, minus: 2, volts: volts[1] ?? 0, ohm: 0 },
+      ],
+      loads: [],
+    });
+    expect(faults(stack([12.0005, 12]), 0).amps[2]).toBeNull();
+    expect(faults(stack([0.1 + 0.2, 0.3]), 0).amps[2]).toBe(0);
+  });
+
+  it('passes over loads of constant power, which a short starves', () => {
+    const amps = (watts: number): (number | null)[] => {
+      const [load] = feed.loads;
+      const loads = load === undefined ? [] : [{ ...load, law: { kind: 'power', watts } as const }];
+      return [...faults({ ...feed, loads }, 0).amps];
+    };
+    expect(amps(900)).toEqual(amps(0));
+    expect(faults(feed, 0).at(2, 0.1)?.nodeVolts).toEqual(faults({ ...feed, loads: [] }, 0).at(2, 0.1)?.nodeVolts);
+  });
+
+  it('refuses resistances that cannot be told from one another', () => {
+    // A node that a millionth of a millionth of a siemens joins to the rest, beside 1e8 S.
+    const apart: Network = {
+      ...feed,
+      nodes: 8,
+      resistors: [...feed.resistors, { a: 2, b: 6, ohm: 1e12 }, { a: 6, b: 7, ohm: 1e-8 }],
+    };
+    expect(() => faultsTo(apart, 0)).toThrow('too far apart');
+    expect(() => solveNetwork(apart)).toThrow('too far apart');
+  });
+
+  it('refuses a return or a node outside the net, a source that is none, a resistance that is none', () => {
+    for (const amiss of [-1, 6, 0.5, Number.NaN]) expect(() => faultsTo(feed, amiss)).toThrow('return lies outside');
+    const { at, sharesOf } = faults(feed, 0);
+    for (const amiss of [-1, 6, Number.NaN]) expect(() => at(amiss, 0)).toThrow('node outside the net');
+    for (const amiss of [-0.001, Number.NaN]) expect(() => at(2, amiss)).toThrow('negative or not a number');
+    for (const amiss of [-1, 1]) expect(() => sharesOf(amiss)).toThrow('no such source');
+    const [first] = feed.resistors;
+    expect(() => faultsTo({ ...feed, resistors: [{ a: 0, b: 1, ...first, ohm: -1 }] }, 0)).toThrow(RangeError);
+  });
+
   it('goes through the branches of its loop, and through a fault resistance', () => {
     const point = faults(feed, 0).at(2, 0.051);
     expect(point?.amps).toBeCloseTo(210, 9);

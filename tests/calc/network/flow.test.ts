@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type FlowNetwork, maxFlow } from '../../../src/calc/network/flow.ts';
+import { FlowNet, type FlowNetwork, maxFlow } from '../../../src/calc/network/flow.ts';
 
 /** Both directions of one cable. */
 const cable = (a: number, b: number, capacity: number) => [
@@ -66,6 +66,14 @@ describe('greatest flow', () => {
     expect(maxFlow({ nodes: 8, edges, sources: [0], sinks: [3] })).toBe(2);
   });
 
+  it('turns back no more than was sent', () => {
+    // 0-1-2-3 sends 1 first; 2-3 lets 9 pass in all, and of what comes by 4 and 5 only that 1 may go on by 1, 6 and 7.
+    const way = (nodes: readonly number[], capacity: number) =>
+      nodes.slice(1).map((to, index) => ({ from: nodes[index] ?? 0, to, capacity }));
+    const edges = [...way([0, 1, 2], 1), ...way([2, 3], 9), ...way([1, 6, 7, 3], 9), ...way([0, 4, 5, 2], 20)];
+    expect(maxFlow({ nodes: 8, edges, sources: [0], sinks: [3] })).toBe(10);
+  });
+
   it('equals the least cut on any small net', () => {
     const edge = fc.tuple(
       fc.nat(6),
@@ -84,5 +92,42 @@ describe('greatest flow', () => {
 
   it('refuses an edge to a node outside the net', () => {
     expect(() => maxFlow({ nodes: 1, edges: cable(0, 1, 5), sources: [0], sinks: [0] })).toThrow('outside the net');
+    for (const amiss of [-1, 2, Number.NaN]) {
+      expect(() => new FlowNet(2, [{ from: amiss, to: 0, capacity: 5 }])).toThrow('outside the net');
+      expect(() => new FlowNet(2, [{ from: 0, to: amiss, capacity: 5 }])).toThrow('outside the net');
+    }
+  });
+
+  it('refuses a source or a sink outside the net, among others inside it', () => {
+    const net = new FlowNet(2, cable(0, 1, 5));
+    for (const amiss of [-1, 2, Number.NaN]) {
+      expect(() => net.flow([0, amiss], [1])).toThrow('outside the net');
+      expect(() => net.flow([0], [1, amiss])).toThrow('outside the net');
+    }
+  });
+
+  it('counts a source named many times once', () => {
+    expect(maxFlow({ nodes: 3, edges: cable(0, 2, 60), sources: [0, 0, 0, 0, 0, 1], sinks: [2] })).toBe(60);
+  });
+
+  it('into the first node is as good as into any other', () => {
+    const edges = [{ from: 1, to: 0, capacity: 40 }];
+    expect(maxFlow({ nodes: 2, edges, sources: [1], sinks: [0] })).toBe(40);
+    const free = [{ from: 1, to: 0, capacity: Number.POSITIVE_INFINITY }];
+    expect(maxFlow({ nodes: 2, edges: free, sources: [1], sinks: [0] })).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  it('of one net asked many times is each time as of a new one, without any edges but those taken out', () => {
+    const edges = [...cable(0, 1, 60), ...cable(0, 1, 80), ...cable(1, 2, 100)];
+    const net = new FlowNet(3, edges);
+    expect(net.flow([0], [2])).toBe(100);
+    // The first cable taken out, both ways: edges 0 and 1.
+    expect(net.flow([0], [2], [0, 1])).toBe(80);
+    expect(net.flow([0], [2], [2])).toBe(60);
+    expect(net.flow([0], [2], [0, 2])).toBe(0);
+    // What was a sink before is none any more.
+    expect(net.flow([0], [1])).toBe(140);
+    expect(net.flow([2], [0])).toBe(100);
+    expect(net.flow([0], [2])).toBe(100);
   });
 });

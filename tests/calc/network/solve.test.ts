@@ -129,6 +129,54 @@ describe('elements without resistance', () => {
   });
 });
 
+describe('elements that count as without resistance', () => {
+  it('in a row tell one current, in whatever order they are named', () => {
+    // 12 V behind 0.02 ohm on 3, then 3-2-1-4 outright, then 0.12 ohm: 12 / 0.14 A.
+    const result = solved({
+      nodes: 5,
+      resistors: [
+        { a: 1, b: 2, ohm: 0 },
+        { a: 2, b: 3, ohm: 0 },
+        { a: 1, b: 4, ohm: 0 },
+      ],
+      sources: [{ plus: 3, minus: 0, volts: 12, ohm: 0.02 }],
+      loads: [{ plus: 4, minus: 0, law: { kind: 'current', amps: 100, atVolts: 12 } }],
+    });
+    const amps = 12 / 0.14;
+    for (const [index, expected] of [-amps, -amps, amps].entries())
+      expect(result.resistorAmps[index]).toBeCloseTo(expected, 9);
+  });
+
+  it('are those up to a billionth of an ohm, and two voltages across one are a contradiction', () => {
+    const joined = (ohm: number): Network => ({
+      nodes: 3,
+      resistors: [{ a: 1, b: 2, ohm }],
+      sources: [
+        { plus: 1, minus: 0, volts: 12, ohm: 0 },
+        { plus: 2, minus: 0, volts: 14, ohm: 0 },
+      ],
+      loads: [],
+    });
+    for (const ohm of [1e-10, 1e-9]) expect(solveNetwork(joined(ohm))).toMatchObject({ reason: 'sourcesConflict' });
+    expect(solved(joined(2e-9)).resistorAmps[0]).toBeCloseTo(-1e9, -1);
+  });
+
+  it('contradict one another by half a millivolt, not by rounding', () => {
+    const stacked = (volts: number): Network => ({
+      nodes: 3,
+      resistors: [],
+      sources: [
+        { plus: 1, minus: 0, volts: 0.1, ohm: 0 },
+        { plus: 2, minus: 1, volts: 0.2, ohm: 0 },
+        { plus: 2, minus: 0, volts, ohm: 0 },
+      ],
+      loads: [],
+    });
+    expect(solveNetwork(stacked(0.3)).ok).toBe(true);
+    expect(solveNetwork(stacked(0.3005))).toMatchObject({ reason: 'sourcesConflict', index: 2 });
+  });
+});
+
 describe('parts without a source', () => {
   const lonely: Network = {
     ...feed(0.01, 500),

@@ -21,6 +21,32 @@ function stamp(matrix: SparseSymmetric, one: number, other: number, siemens: num
   matrix.lower[entry] = (matrix.lower[entry] ?? 0) - siemens;
 }
 
+/** The same elimination by sets of neighbours: every turn as it should be. Returns how many were left in all. */
+function followBySets(size: number, pairs: Pairs): number {
+  const { order, start, left } = minimumDegree(size, ...ends(pairs));
+  const beside = Array.from({ length: size }, () => new Set<number>());
+  for (const [one, other] of pairs) {
+    if (one === other) continue;
+    beside[one]?.add(other);
+    beside[other]?.add(one);
+  }
+  const waiting = new Set(beside.keys());
+  for (const [turn, vertex] of order.entries()) {
+    const mine = beside[vertex] ?? new Set();
+    expect(mine.size).toBe(Math.min(...[...waiting].map((each) => beside[each]?.size ?? 0)));
+    const told = [...left.subarray(start[turn], start[turn + 1])];
+    expect(told).toHaveLength(mine.size);
+    expect(new Set(told)).toEqual(mine);
+    for (const one of mine) {
+      beside[one]?.delete(vertex);
+      for (const other of mine) if (other !== one) beside[one]?.add(other);
+    }
+    waiting.delete(vertex);
+  }
+  expect(waiting.size).toBe(0);
+  return left.length;
+}
+
 describe('order of elimination', () => {
   it('fills nothing in on a tree, a star or a chain', () => {
     const star = Array.from({ length: 40 }, (_, index) => [0, index + 1] as const);
@@ -45,30 +71,22 @@ describe('order of elimination', () => {
     });
     fc.assert(
       fc.property(graph, ({ size, edges }) => {
-        const pairs = edges.map(([one, other]) => [one % size, other % size] as const);
-        const { order, start, left } = minimumDegree(size, ...ends(pairs));
-        // the same elimination by sets of neighbours
-        const beside = Array.from({ length: size }, () => new Set<number>());
-        for (const [one, other] of pairs) {
-          if (one === other) continue;
-          beside[one]?.add(other);
-          beside[other]?.add(one);
-        }
-        const waiting = new Set(beside.keys());
-        for (const [turn, vertex] of order.entries()) {
-          const mine = beside[vertex] ?? new Set();
-          expect(mine.size).toBe(Math.min(...[...waiting].map((each) => beside[each]?.size ?? 0)));
-          expect(new Set(left.subarray(start[turn], start[turn + 1]))).toEqual(mine);
-          for (const one of mine) {
-            beside[one]?.delete(vertex);
-            for (const other of mine) if (other !== one) beside[one]?.add(other);
-          }
-          waiting.delete(vertex);
-        }
-        expect(waiting.size).toBe(0);
+        followBySets(
+          size,
+          edges.map(([one, other]) => [one % size, other % size] as const),
+        );
       }),
       { seed: 8, numRuns: 200 },
     );
+  });
+
+  it('keeps to that on a grid, where far more pairs come to stand beside one another than were given', () => {
+    const side = 16;
+    const grid = Array.from({ length: side * side }, (_, at) => [
+      ...(at % side === side - 1 ? [] : [[at, at + 1] as const]),
+      ...(at + side < side * side ? [[at, at + side] as const] : []),
+    ]).flat();
+    expect(followBySets(side * side, grid)).toBeGreaterThan(2 * grid.length);
   });
 });
 
@@ -133,8 +151,45 @@ describe('factor and solve', () => {
     expect(matrix.factor()).toBe(false);
   });
 
+  it('take a weak ground behind a strong coupling, and refuse one that is lost in rounding', () => {
+    // Two unknowns 1 S apart; with g to ground at one of them, one ampere into it gives 1 / g at both.
+    for (const ground of [1e-6, 1e-9]) {
+      const matrix = sparse(2, [[0, 1]]);
+      stamp(matrix, 0, 1, 1);
+      stamp(matrix, 0, -1, ground);
+      expect(matrix.factor()).toBe(true);
+      const x = new Float64Array(3);
+      x[matrix.place[0] ?? -1] = 1;
+      matrix.solve(x);
+      expect((x[matrix.place[1] ?? -1] ?? 0) * ground).toBeCloseTo(1, 5);
+    }
+    const lost = sparse(2, [[0, 1]]);
+    stamp(lost, 0, 1, 1);
+    stamp(lost, 0, -1, 2e-16);
+    expect(lost.factor()).toBe(false);
+  });
+
+  it('scale with the unit of the conductances: what is sound in siemens is so in any', () => {
+    for (const unit of [1e-9, 1, 1e9]) {
+      const matrix = sparse(2, [[0, 1]]);
+      stamp(matrix, 0, 1, unit);
+      stamp(matrix, 0, -1, unit);
+      expect(matrix.factor()).toBe(true);
+      stamp(matrix, 0, -1, -unit);
+      expect(matrix.factor()).toBe(false);
+    }
+  });
+
   it('refuse a coupling outside the pattern', () => {
     const matrix = sparse(3, [[0, 1]]);
     expect(() => matrix.entry(matrix.place[0] ?? -1, matrix.place[2] ?? -1)).toThrow('outside the pattern');
+    // A chain has an entry in every column but the last: the ends are coupled with something, yet not with one another.
+    const chain = sparse(4, [
+      [0, 1],
+      [1, 2],
+      [2, 3],
+    ]);
+    expect(() => chain.entry(chain.place[0] ?? -1, chain.place[3] ?? -1)).toThrow('outside the pattern');
+    expect(() => chain.entry(chain.place[1] ?? -1, chain.place[3] ?? -1)).toThrow('outside the pattern');
   });
 });

@@ -117,6 +117,20 @@ describe('told and other batteries', () => {
     }
   });
 
+  it('takes any figure above 0, however odd', () => {
+    expect(batteryOhm(battery({ ownOhm: 1 }), 'warm')).toBe(1);
+    expect(batteryOhm(battery({ ccaA: 0.5 }), 'cold')).toBeCloseTo(10.8, 12);
+  });
+
+  it('shows a label of the cold as what it is, and only one for 0 degC carried over', () => {
+    const shown = (ccaStandard: CcaStandard) =>
+      batteryOhmWhy(battery({ ccaStandard }), 'cold').steps.map(({ symbol }) => symbol);
+    for (const symbol of ['Rtest', 'kTest', 'Ttest']) {
+      expect(shown('sae')).not.toContain(symbol);
+      expect(shown('ca')).toContain(symbol);
+    }
+  });
+
   it('refuses what no battery has', () => {
     expect(() => batteryOhm(battery({ ccaA: 0 }), 'warm')).toThrow(RangeError);
     expect(() => batteryOhm(battery({ ownOhm: 0 }), 'warm')).toThrow(RangeError);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Alternator, alternatorHotA, alternatorHotWhy } from '../../../src/calc/supply/alternator.ts';
 import { chargingBalance, chargingWhy } from '../../../src/calc/supply/charging.ts';
-import { whyValue } from '../../../src/calc/why.ts';
+import { type Why, whyValue } from '../../../src/calc/why.ts';
 import { evaluateWhy } from '../evaluateWhy.ts';
 
 describe('alternator output', () => {
@@ -15,6 +15,21 @@ describe('alternator output', () => {
     expect(alternatorHotA({ ratedA: 90, idleA: 45 }, 'idle')).toBeCloseTo(36, 12);
     expect(alternatorHotA({ ratedA: 90, idleA: 45, hotShare: 1 }, 'idle')).toBe(45);
     expect(alternatorHotA({ ratedA: 90, idleA: 45, hotShare: 1 }, 'cruise')).toBe(90);
+  });
+
+  it('is told as what it is: of the plate, unless the caller knows better', () => {
+    const about = { origin: 'measured' } as const;
+    const of = { ratedA: 90, idleA: 45 };
+    const step = (why: Why, symbol: string) => why.steps.find((each) => each.symbol === symbol);
+    const idle = alternatorHotWhy(of, 'idle');
+    expect(step(idle, 'Iplate')).toMatchObject({ value: 45, source: 'iso8854' });
+    expect(step(idle, 'kHot')).toMatchObject({ value: 0.8, source: 'alternatorHot' });
+    expect(step(alternatorHotWhy(of, 'cruise'), 'IR')).toMatchObject({ value: 90, source: 'iso8854' });
+    const told = alternatorHotWhy(of, 'idle', { idleA: about, hotShare: about });
+    expect(step(told, 'Iplate')).toEqual({ symbol: 'Iplate', unit: 'A', value: 45, ...about });
+    expect(step(told, 'kHot')).toEqual({ symbol: 'kHot', unit: '1', value: 0.8, ...about });
+    const rated = step(alternatorHotWhy(of, 'cruise', { ratedA: about }), 'IR');
+    expect(rated).toEqual({ symbol: 'IR', unit: 'A', value: 90, ...about });
   });
 
   it('sanity against one published service table, 24 A cold and 16 A hot at 1300 a minute, 50 A plate', () => {

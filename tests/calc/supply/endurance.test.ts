@@ -97,6 +97,15 @@ describe('several batteries', () => {
   });
 });
 
+describe('why a system lasts so long', () => {
+  it('names the one battery, or each of several by its number and the first to be empty', () => {
+    expect(playTimeWhy([store()])?.result).toBe('tPlay');
+    const both = playTimeWhy([store(), store({ currentA: 10 })]);
+    expect(both?.result).toBe('tFirst');
+    expect(both?.steps.map(({ symbol }) => symbol)).toEqual(expect.arrayContaining(['tPlay_1', 'tPlay_2']));
+  });
+});
+
 describe('mean current', () => {
   const of = (change: Partial<MeanCase>): MeanCase => ({ stage: 'B', fullA: 100, idleA: 1, duty: 1 / 3, ...change });
 

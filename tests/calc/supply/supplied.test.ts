@@ -256,5 +256,24 @@ describe('what no plan can mean', () => {
     expect(() => solveSupplied(ohms(1), [alternator({ maxA: Number.NaN })])).toThrow(RangeError);
     const free: Charger = { input: { plus: 1, minus: 0 }, output: alternator(), efficiency: 0 };
     expect(() => solveSupplied(ohms(1), [], [free])).toThrow(RangeError);
+    // one that is sound beside it does not help
+    for (const maxA of [-1, Number.NaN, Number.POSITIVE_INFINITY])
+      expect(() => solveSupplied(ohms(1), [alternator(), alternator({ maxA })])).toThrow(RangeError);
+    const sound: Charger = { ...free, efficiency: 0.9 };
+    for (const efficiency of [0, -0.5, 1.01, Number.NaN])
+      expect(() => solveSupplied(ohms(1), [], [sound, { ...free, efficiency }])).toThrow(RangeError);
+    const endless = { ...sound, output: alternator({ maxA: Number.POSITIVE_INFINITY }) };
+    expect(() => solveSupplied(ohms(1), [], [endless])).toThrow(RangeError);
+  });
+
+  it('without loss a charger is taken as it is', () => {
+    const lossless: Charger = {
+      input: { plus: 1, minus: 0 },
+      output: { plus: 2, minus: 0, volts: 14.4, ohm: 0, maxA: 30 },
+      efficiency: 1,
+    };
+    const net: Network = { ...ohms(1), nodes: 3, loads: [{ plus: 2, minus: 0, law: { kind: 'power', watts: 90 } }] };
+    const [one] = solved(solveSupplied(net, [], [lossless])).chargers;
+    expect((one?.inputAmps ?? 0) * (one?.inputVolts ?? 0)).toBeCloseTo(90, 6);
   });
 });
