@@ -58,7 +58,17 @@ export type RuleId =
   | 'joint-heat'
   | 'contact-overloaded'
   | 'takeoff-overloaded'
-  | 'switch-open';
+  | 'switch-open'
+  | 'grommet-too-small'
+  | 'bend-too-tight'
+  | 'cable-over-terminal'
+  | 'clad-as-copper'
+  | 'size-not-proven'
+  | 'parallel-one-fuse'
+  | 'ground-on-sensor'
+  | 'strap-smaller'
+  | 'supply-wiring'
+  | 'reducer-length';
 
 /** What cannot be checked with what the plan holds. */
 export type UncheckedId = 'charging';

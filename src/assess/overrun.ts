@@ -26,7 +26,7 @@ export interface Overrun {
 }
 
 /** A remote lead whose size nobody fixed is taken as the smallest that may run on its own. Source: 33 CFR 183.425 (d). */
-const REMOTE_LEAD = 'sae:16' as GaugeId;
+export const REMOTE_LEAD = 'sae:16' as GaugeId;
 
 function tailOf({ model: { circuit } }: Facts, cable: number): Overrun['tail'] {
   const group = circuit.groups[circuit.cables[cable]?.group ?? -1] ?? [];

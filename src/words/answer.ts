@@ -3,6 +3,7 @@ import type { Assessment, Finding } from '../assess/answer.ts';
 import type { LinkFamily, Plan } from '../plan/schema.ts';
 import { enAnswer } from './enAnswer.ts';
 import { words as first, nameOfId } from './index.ts';
+import { familyNameIn } from './names.ts';
 import { toldOf } from './told.ts';
 
 /** What a language says about an answer; complete like Words. */
@@ -48,7 +49,4 @@ export const notToldOf = (answer: Assessment): string => words.headline.notTold(
 export const notCheckedOf = (answer: Assessment): string => words.headline.notChecked(answer.rulesNotChecked);
 
 /** What a family of links is called; one of the user's own by the name it was given. */
-export function familyName({ settings }: Plan, family: LinkFamily): string {
-  const own = settings.ownLinks.find((one) => one.family === family)?.name ?? '';
-  return own === '' ? words.fittings.linkFamilies[family] : own;
-}
+export const familyName = (plan: Plan, family: LinkFamily): string => familyNameIn(words.fittings, plan, family);

@@ -1,5 +1,5 @@
 /** Names given to what is new, until its owner gives a better one. */
-import type { FittingKind, Plan, Run } from '../plan/schema.ts';
+import type { FittingKind, LinkFamily, Plan, Run } from '../plan/schema.ts';
 
 export interface NamingWords {
   kinds: Readonly<Record<FittingKind, string>>;
@@ -40,4 +40,14 @@ export function titleOfIdIn(words: NamingWords, plan: Plan, id: string): string 
   if (fitting !== undefined) return fitting.name === '' ? words.kinds[fitting.kind] : fitting.name;
   const run = plan.runs.find((candidate) => candidate.id === id);
   return run === undefined ? null : runTitleIn(words, plan, run);
+}
+
+/** What a family of links is called; one of the user's own by the name it was given. */
+export function familyNameIn(
+  { linkFamilies }: { linkFamilies: Readonly<Record<LinkFamily, string>> },
+  { settings }: Plan,
+  family: LinkFamily,
+): string {
+  const own = settings.ownLinks.find((one) => one.family === family)?.name ?? '';
+  return own === '' ? linkFamilies[family] : own;
 }

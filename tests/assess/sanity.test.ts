@@ -3,6 +3,7 @@ import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import type { Settings } from '../../src/plan/schema.ts';
 import { ampacity, oneAmplifier, strapOhm } from './byHand.ts';
+import { type HandAmp, judgeByHand, leastByHand } from './byHandFeed.ts';
 import { PlanOf } from './planOf.ts';
 
 /**
@@ -118,6 +119,68 @@ describe('one amplifier of 1,000 W, 1.2 m in the bay and 4 m in the cabin (RULES
     expect(only(charging.amplifiers).fullA).toBeCloseTo(hand.fullA, 6);
     expect(only(charging.amplifiers).dropCablesV).toBeCloseTo(hand.cablesV, 6);
     expect(charging.figures.mainFuse.value).toBe(100);
+  });
+});
+
+/** The same way to a block with two amplifiers, 1,000 W and 400 W, each on an output with a fuse and a ground of its own. */
+const pair = () =>
+  new PlanOf()
+    .battery('battery')
+    .fuse('main', 'auto', { zone: 'bay' })
+    .fitting('passThrough', 'wall')
+    .block('block', ['auto', 'auto'])
+    .amplifier('bass', { ratedW: 1000 })
+    .amplifier('top', { ratedW: 400 })
+    .fitting('ground', 'g1')
+    .fitting('ground', 'g2')
+    .run('battery.positive', 'main.in', 0.3, { zone: 'bay' })
+    .run('main.out', 'wall.through', 0.9, { zone: 'bay' })
+    .run('wall.through', 'block.bus', 4)
+    .run('block.out1', 'bass.supply', 0.6)
+    .run('block.out2', 'top.supply', 0.8)
+    .run('bass.ground', 'g1.body', 0.6)
+    .run('top.ground', 'g2.body', 0.6)
+    .done();
+
+describe('two amplifiers of 1,000 W and 400 W on a block, 1.2 m in the bay and 4 m in the cabin (RULES 2 to 5)', () => {
+  const amps: HandAmp[] = [
+    { ratedW: 1000, branchM: 0.6, groundM: 0.6, fused: true },
+    { ratedW: 400, branchM: 0.8, groundM: 0.6, fused: true },
+  ];
+  const least = leastByHand(4, amps, ['8', '4', '2', '1/0', '2/0', '4/0'], 1.2);
+  if (least === null) throw new Error('some set holds');
+  const hand = judgeByHand(4, amps, least.feed, least.branches, 1.2);
+  const answer = assess(pair());
+
+  it('takes the set of least metal of all that hold by hand, its fuses, currents and drops', () => {
+    // 1,750 W at 12.6 V, and at what is left of it: 139 A and a little more
+    expect(hand.fullA).toBeGreaterThan(138.9);
+    expect(hand.fullA).toBeLessThan(150);
+    expect(answer.leastCopperProven).toBe(true);
+    expect(runOf(answer, 'wall-block').gauge).toBe(`sae:${least.feed}`);
+    expect(runOf(answer, 'battery-main').gauge).toBe(`sae:${least.feed}`);
+    for (const [index, id] of ['bass', 'top'].entries()) {
+      expect(runOf(answer, `block-${id}`).gauge).toBe(`sae:${least.branches[index]}`);
+      expect(runOf(answer, `${id}-g${index + 1}`).gauge).toBe(`sae:${least.branches[index]}`);
+      expect(answer.amplifiers[index]?.dropCablesV).toBeCloseTo(hand.cablesV[index] ?? 0, 6);
+    }
+    expect(runOf(answer, 'wall-block').fullA).toBeCloseTo(hand.fullA, 6);
+    expect(answer.figures.mainFuse.value).toBe(hand.mainA);
+  });
+
+  it('finds nothing to stop for or to fix, and has at most four notes', () => {
+    expect(answer.headline).toEqual({ kind: 'nothing', count: 0 });
+    expect(answer.findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
+    expect(answer.findings.length).toBeLessThanOrEqual(4);
+  });
+
+  it('tells of both in one note what is lost on the way that they share', () => {
+    const whole = answer.findings.filter(({ rule }) => rule === 'drop-whole');
+    expect(whole.map(({ places }) => places.map(({ id }) => id))).toEqual([['bass', 'top']]);
+    expect(whole[0]?.params).toMatchObject({ loads: 2, limitPercent: 5 });
+    // the greater of the two
+    expect(whole[0]?.params.dropV).toBe(answer.amplifiers[0]?.dropWholeV);
+    expect(answer.amplifiers.every(({ dropWholeV }) => (dropWholeV ?? 0) > 0.6)).toBe(true);
   });
 });
 

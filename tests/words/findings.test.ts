@@ -86,6 +86,27 @@ describe('a finding in words', () => {
     expect(text).toContain('Decided by an assumption: body resistance, efficiency of The amplifier.');
   });
 
+  it("calls a family of the user's own by the name it was given", () => {
+    const own = { family: 'own1', seat: 'holder', ratingsA: [60], breakingA: 3000, ratedV: 32 } as const;
+    const named = (name: string): Plan => ({
+      ...plan,
+      settings: { ...plan.settings, ownLinks: [{ ...own, ratingsA: [...own.ratingsA], name }] },
+    });
+    const notMade = finding('rating-not-held', 'fix', { params: { ratingA: 70, family: 'own1' } });
+    expect(sentenceOf(notMade, named('Bolt links, blue box'))).toContain('(Bolt links, blue box)');
+    expect(sentenceOf(notMade, named(''))).toContain('(Own 1)');
+    const inStock = finding('rating-not-held', 'note', { params: { ratingA: 60, heldBy: ['own1', 'iso8820-3-E'] } });
+    expect(remedyOf(inStock, named('Bolt links, blue box'))).toContain(
+      'Bolt links, blue box; Blade, ISO 8820-3 type E',
+    );
+    const short = finding('breaking-capacity', 'stop', {
+      params: { verdict: 'belowTable', helpFamily: 'own1', helpRatingA: 60 },
+    });
+    expect(remedyOf(short, named('Bolt links, blue box'))).toBe(
+      'Bolt links, blue box is stated to break enough, at 60 A.',
+    );
+  });
+
   it('shows lengths as the plan wants them', () => {
     const inches: Plan = { ...plan, settings: { ...plan.settings, showLength: 'ft-in' } };
     const one = finding('unprotected-length', 'stop', { params: { unprotectedM: 0.6, limitM: 0.45 } });

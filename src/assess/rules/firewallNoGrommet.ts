@@ -1,8 +1,8 @@
 import { polylineLength } from '../../geom/polyline.ts';
+import { fittingById, runsAt } from '../../plan/byId.ts';
 import { firewallXM } from '../../plan/outline.ts';
 import { runPoints } from '../../plan/runs.ts';
-import type { Plan, Run, TerminalRef } from '../../plan/schema.ts';
-import { fittingById } from '../../plan/terminals.ts';
+import type { Plan, Point, Run, TerminalRef } from '../../plan/schema.ts';
 import { sheetOf } from '../length.ts';
 import { finding, type Rule } from './rule.ts';
 
@@ -22,16 +22,12 @@ function sideLeft(plan: Plan, run: Run, fittingId: string, wallXM: number): numb
 
 /** A fitting on the firewall itself is mounted on one side of it: where its runs are, or the bay's when they are on both. */
 function mountedSide(plan: Plan, { fittingId }: TerminalRef, wallXM: number): number {
-  const runs = plan.runs.filter(({ from, to }) => from.fittingId === fittingId || to.fittingId === fittingId);
-  const sides = new Set(runs.map((run) => sideLeft(plan, run, fittingId, wallXM)));
-  return sides.has(-1) ? -1 : 1;
+  const sides = runsAt(plan, fittingId).map((run) => sideLeft(plan, run, fittingId, wallXM));
+  return sides.includes(-1) ? -1 : 1;
 }
 
 /** Where a run crosses the firewall, m along it. A run that lies along it does not cross there. */
-function crossingsM(plan: Plan, run: Run): number[] {
-  const wallXM = wallOf(plan, run);
-  if (wallXM === null) return [];
-  const points = runPoints(plan, run);
+function crossingsM(plan: Plan, run: Run, points: readonly Point[], wallXM: number): number[] {
   const crossings: number[] = [];
   let side = 0;
   let alongM = 0;
@@ -39,8 +35,8 @@ function crossingsM(plan: Plan, run: Run): number[] {
     const before = points[index - 1];
     if (before !== undefined) alongM += polylineLength([before, point]);
     const end = index === 0 ? run.from : index === points.length - 1 ? run.to : null;
-    const onWall = end === null ? 0 : mountedSide(plan, end, wallXM);
-    const here = Math.sign(point.xM - wallXM) || onWall;
+    const offWall = Math.sign(point.xM - wallXM);
+    const here = offWall === 0 && end !== null ? mountedSide(plan, end, wallXM) : offWall;
     if (here === 0) continue;
     if (side !== 0 && here !== side && before !== undefined) {
       const span = point.xM - before.xM;
@@ -58,9 +54,14 @@ export const firewallNoGrommet: Rule = {
   sensitive: false,
   check: ({ model: { plan } }) =>
     plan.runs.flatMap((run) => {
+      const wallXM = wallOf(plan, run);
+      if (wallXM === null) return [];
+      const points = runPoints(plan, run);
+      // most runs stay on one side
+      if (points.every(({ xM }) => xM < wallXM) || points.every(({ xM }) => xM > wallXM)) return [];
       const isPassThrough = (fittingId: string): boolean => fittingById(plan, fittingId)?.kind === 'passThrough';
-      const lengthM = polylineLength(runPoints(plan, run));
-      const bare = crossingsM(plan, run).filter((alongM) => {
+      const lengthM = polylineLength(points);
+      const bare = crossingsM(plan, run, points, wallXM).filter((alongM) => {
         const atStart = isPassThrough(run.from.fittingId) && alongM <= NEAR_M;
         const atEnd = isPassThrough(run.to.fittingId) && lengthM - alongM <= NEAR_M;
         return !atStart && !atEnd;

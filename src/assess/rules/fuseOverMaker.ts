@@ -14,7 +14,7 @@ export const fuseOverMaker: Rule = {
       const { fitting, plus } = load;
       const makerMaxA = amplifierOf(load)?.externalFuseMaxA ?? null;
       if (makerMaxA === null) return [];
-      const feeds = model.circuit.cables.flatMap(({ a, b }, cable) => (a === plus || b === plus ? [cable] : []));
+      const feeds = (model.sides.at[plus] ?? []).filter((edge) => edge < model.circuit.cables.length);
       const over = feeds.find((cable) => limits[cable] !== Infinity && exceeds(limits[cable] ?? 0, makerMaxA));
       if (over === undefined) return [];
       const link = fuseOf(model, over, ratings);

@@ -2,12 +2,15 @@ import { ampacity } from './ampacity.ts';
 import { askExternalFuse } from './askExternalFuse.ts';
 import { backFed } from './backFed.ts';
 import { belowCutOut } from './belowCutOut.ts';
+import { bendTooTight } from './bendTooTight.ts';
 import { breakingCapacity } from './breakingCapacity.ts';
 import { cableChanges } from './cableChanges.ts';
+import { cableOverTerminal } from './cableOverTerminal.ts';
 import { cannotCarry } from './cannotCarry.ts';
 import { capacitorPrecharge } from './capacitorPrecharge.ts';
 import { capacitorUnfused } from './capacitorUnfused.ts';
 import { chargingDeficit } from './chargingDeficit.ts';
+import { cladAsCopper } from './cladAsCopper.ts';
 import { contactOverloaded } from './contactOverloaded.ts';
 import { dropCables } from './dropCables.ts';
 import { dropWhole } from './dropWhole.ts';
@@ -16,7 +19,9 @@ import { fuseInReturn } from './fuseInReturn.ts';
 import { fuseOverConductor } from './fuseOverConductor.ts';
 import { fuseOverMaker } from './fuseOverMaker.ts';
 import { fuseUnderLoad } from './fuseUnderLoad.ts';
+import { grommetTooSmall } from './grommetTooSmall.ts';
 import { groundMissing } from './groundMissing.ts';
+import { groundOnSensor } from './groundOnSensor.ts';
 import { groundSmaller } from './groundSmaller.ts';
 import { heating } from './heating.ts';
 import { holderTooHot } from './holderTooHot.ts';
@@ -30,18 +35,23 @@ import { noRating } from './noRating.ts';
 import { noSizeInStock } from './noSizeInStock.ts';
 import { notFed } from './notFed.ts';
 import { overloadHeating } from './overloadHeating.ts';
+import { parallelOneFuse } from './parallelOneFuse.ts';
 import { passThroughShared } from './passThroughShared.ts';
 import { positiveEarth } from './positiveEarth.ts';
 import { ratingNotHeld } from './ratingNotHeld.ts';
 import { ratingsDiffer } from './ratingsDiffer.ts';
+import { reducerLength } from './reducerLength.ts';
 import type { Rule } from './rule.ts';
 import { selectivity } from './selectivity.ts';
 import { seriesBatteries } from './seriesBatteries.ts';
 import { shortNotCleared } from './shortNotCleared.ts';
 import { shortUncertain } from './shortUncertain.ts';
+import { sizeNotProven } from './sizeNotProven.ts';
 import { smallSeparateRun } from './smallSeparateRun.ts';
 import { sourceShort } from './sourceShort.ts';
 import { stepDown } from './stepDown.ts';
+import { strapSmaller } from './strapSmaller.ts';
+import { supplyWiring } from './supplyWiring.ts';
 import { switchOpen } from './switchOpen.ts';
 import { takeoffOverloaded } from './takeoffOverloaded.ts';
 import { unmarkedCable } from './unmarkedCable.ts';
@@ -57,6 +67,9 @@ export const RULES: readonly Rule[] = [
   unprotectedLength,
   fuseOverConductor,
   stepDown,
+  cladAsCopper,
+  sizeNotProven,
+  parallelOneFuse,
   shortNotCleared,
   breakingCapacity,
   overloadHeating,
@@ -68,6 +81,7 @@ export const RULES: readonly Rule[] = [
   holderTooHot,
   contactOverloaded,
   takeoffOverloaded,
+  supplyWiring,
   jointHeat,
   fuseInReturn,
   heating,
@@ -82,7 +96,13 @@ export const RULES: readonly Rule[] = [
   dropWhole,
   fuseOverMaker,
   groundSmaller,
+  strapSmaller,
+  groundOnSensor,
   firewallNoGrommet,
+  grommetTooSmall,
+  bendTooTight,
+  cableOverTerminal,
+  reducerLength,
   passThroughShared,
   cableChanges,
   looseEnd,

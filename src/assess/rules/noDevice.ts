@@ -1,3 +1,4 @@
+import type { Fitting } from '../../plan/schema.ts';
 import type { Finding } from '../answer.ts';
 import type { Model } from '../model.ts';
 import { isWithoutDevice, type UnprotectedWay } from '../unprotected.ts';
@@ -7,7 +8,7 @@ import { finding, fittingPlace, type Rule, runPlace } from './rule.ts';
 /** A stub up to this length, m, passes for one that is still being drawn. Source: our rules, section 6. */
 const STUB_M = 0.178;
 
-function farFitting({ circuit, plan }: Model, { end }: UnprotectedWay): { readonly id: string } | undefined {
+function farFitting({ circuit, plan }: Model, { end }: UnprotectedWay): Pick<Fitting, 'id' | 'kind'> | undefined {
   switch (end.kind) {
     case 'load':
       return circuit.loads[end.load]?.fitting;
@@ -38,13 +39,15 @@ export const noDevice: Rule = {
         if (far === undefined || battery === undefined || first === undefined) continue;
         // what a capacitor alone can burn is told with its energy
         if (battery.kind === 'capacitor') continue;
-        const isNote = stub && lengthM + plusMinusM <= STUB_M;
+        // a charger takes current there: its cable is finished
+        const isStub = stub && far.kind !== 'charger';
+        const isNote = isStub && lengthM + plusMinusM <= STUB_M;
         const one = finding('no-device', {
           severity: isNote ? 'note' : 'stop',
           places: [first, ...rest, fittingPlace(battery), fittingPlace(far)],
           params: { lengthM, limitM: 0.45, endsAt: way.end.kind },
           source: 'cfr183455',
-          provisional: stub && !isNote && lengthM - plusMinusM <= STUB_M,
+          provisional: isStub && !isNote && lengthM - plusMinusM <= STUB_M,
           why: `unprotected:${battery.id}`,
         });
         // the same cable seen from both its sources, or on the way to several amplifiers, is one finding: the worst

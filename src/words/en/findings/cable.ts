@@ -33,6 +33,12 @@ function nothingCarried(told: Told): string {
   return `${runs} may carry nothing: the air there is ${air}, and ${mark}.`;
 }
 
+/** ', and to 2 more above 5.0 %' of the others that one note is for. */
+function moreLosing(told: Told): string {
+  const others = (told.number('loads') ?? 1) - 1;
+  return others > 0 ? `, and to ${others} more above ${told.percent('limitPercent', '5 %')}` : '';
+}
+
 function heatingSentence(told: Told): string {
   const run = told.place(0);
   const held =
@@ -53,6 +59,7 @@ export const cable: FindingTable<
   | 'heating'
   | 'ground-missing'
   | 'ground-smaller'
+  | 'strap-smaller'
   | 'unmarked-cable'
   | 'small-separate-run'
 > = {
@@ -74,7 +81,7 @@ export const cable: FindingTable<
   },
   'drop-whole': {
     sentence: (told) =>
-      `From battery post to ${told.place(0)}, ${told.voltage('dropV', 'much')} is lost${after(',', told.percent('dropPercent'))}: cables, joints, fuses and body together.`,
+      `From battery post to ${told.place(0)}, ${told.voltage('dropV', 'much')} is lost${after(',', told.percent('dropPercent'))}${moreLosing(told)}: cables, joints, fuses and body together.`,
     remedy: () => 'Look at the longest part first: a ground cable back to the battery, fewer joints, thicker cable.',
   },
   'below-cut-out': {
@@ -125,9 +132,27 @@ export const cable: FindingTable<
         ? 'A ground is no thinner than the feed of its amplifier.'
         : 'Clad or plain aluminium conducts about six tenths of copper: take it thicker, or take copper.',
   },
+  'strap-smaller': {
+    sentence: (told) => {
+      const mm2 = told.number('areaMm2');
+      const strap = told.placeKind(0) === 'run' ? told.place(0) : `The factory strap of ${told.place(0)}`;
+      const size = mm2 === null ? '' : `, ${told.units.area(mm2)},`;
+      return told.number('heatingA') === null
+        ? `${strap}${size} is smaller than the feed it returns${after(':', told.gauge('feedGauge'))}.`
+        : `${strap}${size} returns ${told.current('heatingA')} for long; it carries ${told.current('strapA', 'less')}.`;
+    },
+    remedy: (told) =>
+      `Lay a second strap beside it, from the negative post to the body${after(', of', told.gauge('feedGauge'))}. Leave the factory's in place.`,
+  },
   'unmarked-cable': {
-    sentence: (told) => `${told.place(0)} is taken as unmarked 60 °C cable, and its size as unproven.`,
-    remedy: () => 'Scrape a strand: copper all through? Count strands times diameter, and enter size and class.',
+    sentence: (told) =>
+      told.text('proven') === 'yes'
+        ? `${told.place(0)} is taken as unmarked 60 °C cable; its strands prove its size.`
+        : `${told.place(0)} is taken as unmarked 60 °C cable, and its size as unproven.`,
+    remedy: (told) =>
+      told.text('proven') === 'yes'
+        ? 'Enter its class, where it is printed on it.'
+        : 'Scrape a strand: copper all through? Count strands times diameter, and enter size and class.',
   },
   'small-separate-run': {
     sentence: (told) => `${told.place(0)} is thinner than 16 AWG, which a separate power run wants.`,

@@ -1,13 +1,22 @@
 import type { RuleId } from '../../../assess/answer.ts';
 import { cable } from './cable.ts';
 import type { FindingTable } from './finding.ts';
+import { fit } from './fit.ts';
 import { links } from './links.ts';
 import { plan } from './plan.ts';
 import { protection } from './protection.ts';
 import { short } from './short.ts';
 import { supply } from './supply.ts';
 
-export const findings: FindingTable<RuleId> = { ...protection, ...links, ...cable, ...plan, ...short, ...supply };
+export const findings: FindingTable<RuleId> = {
+  ...protection,
+  ...links,
+  ...cable,
+  ...fit,
+  ...plan,
+  ...short,
+  ...supply,
+};
 
 /** Added where a drawn length decides the verdict. */
 export const provisional = 'Provisional: tape it.';

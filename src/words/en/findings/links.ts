@@ -1,11 +1,6 @@
 /** Findings on the fuse-links themselves: what is made, for what, and where they sit. */
-import type { LinkFamily } from '../../../plan/schema.ts';
 import type { Told } from '../../told.ts';
-import { linkFamilies } from '../fittingChoices.ts';
 import { after, type FindingTable, fuseAtPlace, said, volts } from './finding.ts';
-
-const isFamily = (id: string): id is LinkFamily => id in linkFamilies;
-const familyName = (id: string): string => (isFamily(id) ? linkFamilies[id] : id);
 
 const SPLIT =
   'Split the feed: two feeds, each with its own fuse at the battery and its own cable. Never two links side by side.';
@@ -19,7 +14,7 @@ function nearest(told: Told, where = ''): string {
 }
 
 function notHeldRemedy(told: Told): string {
-  const heldBy = told.list('heldBy').map(familyName);
+  const heldBy = told.list('heldBy').map(told.family);
   if (heldBy.length > 0) {
     return said(`To the fuses in stock add one of: ${heldBy.join('; ')}.`, nearest(told, ' in stock'));
   }
@@ -61,7 +56,7 @@ export const links: FindingTable<
       const set = `${fuseAtPlace(told)} is set to ${told.current('ratingA', 'a rating of its own')}`;
       if (told.severity === 'note') return `${set}, which none of the fuses in stock has.`;
       const family = told.text('family');
-      return `${set}, and no such link is made${family === null ? '' : ` (${familyName(family)})`}.`;
+      return `${set}, and no such link is made${family === null ? '' : ` (${told.family(family)})`}.`;
     },
     remedy: notHeldRemedy,
   },

@@ -18,6 +18,7 @@ export const plan: FindingTable<
   | 'firewall-no-grommet'
   | 'pass-through-shared'
   | 'cable-changes'
+  | 'ground-on-sensor'
 > = {
   'not-fed': {
     sentence: (told) => `${told.place(0)} is not connected to a battery.`,
@@ -64,5 +65,19 @@ export const plan: FindingTable<
       return `${told.place(0)} and ${told.placeCount > 2 ? 'the runs' : told.place(1)} joined to it are one cable, but differ${after(' in', changes.join(' and '))}.`;
     },
     remedy: () => 'A pass-through joins nothing: give all pieces the same size, metal and class.',
+  },
+  'ground-on-sensor': {
+    sentence: (told) => {
+      const run = told.nameOfKind('run') ?? 'a ground';
+      const others = (told.number('runs') ?? 1) - 1;
+      const which = others > 0 ? `${run} and ${others} more` : run;
+      return told.severity === 'note'
+        ? `Whether the negative post of ${told.place(0)} carries a sensor is not told, and ${which} ${others > 0 ? 'go' : 'goes'} onto it.`
+        : `The negative post of ${told.place(0)} carries the vehicle's battery sensor, and ${which} ${others > 0 ? 'go' : 'goes'} onto the post: what flows there is never counted.`;
+    },
+    remedy: (told) =>
+      told.severity === 'note'
+        ? 'Look, and enter it. With a sensor, the ground goes to its body side.'
+        : "Take it to the body side of the sensor: to where the battery's own strap meets the body.",
   },
 };

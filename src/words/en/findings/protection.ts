@@ -39,6 +39,7 @@ export const protection: FindingTable<
   | 'step-down'
   | 'fuse-under-load'
   | 'fuse-over-maker'
+  | 'parallel-one-fuse'
   | 'source-short'
   | 'series-batteries'
   | 'positive-earth'
@@ -46,7 +47,7 @@ export const protection: FindingTable<
   'unprotected-length': { sentence: unprotectedSentence, remedy: unprotectedRemedy },
   'no-device': {
     sentence: (told) =>
-      told.text('endsAt') === 'nothing'
+      told.text('endsAt') === 'nothing' && told.placeKind(told.placeCount - 1) !== 'charger'
         ? `${told.length('lengthM', 'A stretch')} of cable from ${sourceName(told)} is live without a fuse, and ends nowhere.`
         : `No fuse protects ${cableName(told)}: from ${sourceName(told)} on, nothing opens if it touches the body.`,
     remedy: (told) =>
@@ -89,6 +90,21 @@ export const protection: FindingTable<
     sentence: (told) =>
       `${fuseName(told)} lets ${told.current('ratingA', 'more')} into ${told.nameOfKind('amplifier') ?? 'the amplifier'}; its maker allows ${told.current('makerMaxA', 'less')}.`,
     remedy: (told) => `Fit a fuse of at most ${told.current('makerMaxA', "the maker's figure")}.`,
+  },
+  'parallel-one-fuse': {
+    sentence: (told) => {
+      const runs = told.number('runs') ?? 2;
+      const which =
+        runs === 2 && told.placeKind(1) === 'run'
+          ? `${told.place(0)} and ${told.place(1)}`
+          : `${told.place(0)} and ${runs - 1} more`;
+      const one =
+        told.severity === 'note'
+          ? 'each carries all of it alone'
+          : `one alone carries ${told.current('ampacityA', 'less')}`;
+      return `${which} lie side by side behind ${told.nameOfKind('fuse') ?? told.nameOfKind('block') ?? told.nameOfKind('breaker') ?? 'the same fuse'}, which lets in ${told.current('limitA', 'more')}; ${one}.`;
+    },
+    remedy: () => 'Give each a fuse of its own where it starts: when one comes loose, the other takes all.',
   },
   'source-short': {
     sentence: (told) =>

@@ -1,15 +1,11 @@
 /** Findings on a short to the body: what opens, what burns, and what a link can break. */
-import type { LinkFamily } from '../../../plan/schema.ts';
 import type { Told } from '../../told.ts';
-import { linkFamilies } from '../fittingChoices.ts';
 import { after, type FindingTable, fuseAtPlace, said } from './finding.ts';
 
-const isFamily = (id: string): id is LinkFamily => id in linkFamilies;
-
-/** ', one of those that ...' of the family told, or '' when none is. */
+/** The family of links told, or '' when none is. */
 function familyOf(told: Told, param: string): string {
   const id = told.text(param);
-  return id !== null && isFamily(id) ? linkFamilies[id] : '';
+  return id === null ? '' : told.family(id);
 }
 
 const fuse = (told: Told): string =>

@@ -1,7 +1,28 @@
 /** Findings on batteries, alternators, capacitors, contacts and joints. */
-import { after, type FindingTable } from './finding.ts';
+import type { Told } from '../../told.ts';
+import { after, type FindingTable, fuseAtPlace } from './finding.ts';
 
 const MILLI = 1e-3;
+
+function supplyWiring(told: Told): string {
+  const supply = told.nameOfKind('charger') ?? told.nameOfKind('alternator') ?? 'the charger';
+  const at = fuseAtPlace(told);
+  const opens = told.text('what') === 'opens';
+  const [ownA, allA] = [told.number('supplyA') ?? 0, told.number(opens ? 'fullA' : 'heatingA') ?? 0];
+  // music on the same way, beyond rounding
+  const shared =
+    allA > 1.005 * ownA && ownA > 0 ? `, ${told.current('supplyA')} of it for ${supply}` : `, for ${supply}`;
+  switch (told.text('what')) {
+    case 'opens':
+      return `${at}${after(', at', told.current('ratingA'))}, is smaller than the full current${after(' of', told.current('fullA'))}${shared}.`;
+    case 'forLong':
+      return `${at}${after(', at', told.current('ratingA'))}, would carry ${told.current('heatingA', 'too much')} for long${shared}.`;
+    case 'carries':
+      return `${at} would carry ${told.current('heatingA', 'more than it may')} for long${shared}; here it may carry ${told.current('ampacityA', 'less')}.`;
+    default:
+      return `Nothing is chosen for ${at}, which ${supply} sends ${told.current('supplyA', 'its current')} through.`;
+  }
+}
 
 export const supply: FindingTable<
   | 'charging-deficit'
@@ -11,6 +32,7 @@ export const supply: FindingTable<
   | 'contact-overloaded'
   | 'takeoff-overloaded'
   | 'switch-open'
+  | 'supply-wiring'
 > = {
   'charging-deficit': {
     sentence: (told) =>
@@ -62,6 +84,16 @@ export const supply: FindingTable<
       told.number('fuseA') === null
         ? 'Read the rating off the fuse and enter it.'
         : 'Feed from the battery itself. Never put in a larger fuse.',
+  },
+  'supply-wiring': {
+    sentence: supplyWiring,
+    remedy: (told) => {
+      const needed = told.current('neededA');
+      if (told.text('what') === 'undecided')
+        return `Sizes are not chosen by what a charger or an alternator sends: set it by hand${needed === '' ? after(', for at least', told.current('heatingA')) : `, to at least ${needed}`}.`;
+      if (told.text('what') === 'carries') return 'Use a thicker cable, a better insulation class, or a cooler way.';
+      return `Fit ${needed === '' ? 'a larger fuse' : `at least ${needed}`}, where the cable carries that; else a thicker cable too.`;
+    },
   },
   'switch-open': {
     sentence: (told) => `${told.place(0)} is drawn open; everything is worked out with it closed.`,

@@ -1,0 +1,187 @@
+import { describe, expect, it } from 'vitest';
+import type { Plan, Settings } from '../../../src/plan/schema.ts';
+import { remedyOf, sentenceOf } from '../../../src/words/answer.ts';
+import { ampacity } from '../byHand.ts';
+import { PlanOf } from '../planOf.ts';
+import { findingsOf, severitiesOf, told } from './findingsOf.ts';
+
+const RULE = 'supply-wiring';
+
+interface Sizes {
+  readonly inputA?: number | 'auto';
+  readonly outputA?: number | 'auto';
+  readonly inputSize?: string;
+  readonly outputSize?: string;
+  readonly settings?: Partial<Settings>;
+  /** Draws from the way to the charger, A. */
+  readonly lightsA?: number;
+}
+
+/** 14.4 V, 30 A and 0.9 between a front battery in the bay and a rear one; an amplifier of its own on the rear one. */
+const charged = ({
+  inputA = 50,
+  outputA = 40,
+  inputSize = 'sae:8',
+  outputSize = 'sae:8',
+  settings,
+  lightsA,
+}: Sizes) => {
+  const draft = new PlanOf(settings)
+    .battery('front')
+    .fuse('frontFuse', inputA, { zone: 'bay' })
+    .fitting('bus', 'bar')
+    .fitting('charger', 'charger', { outputV: told(14.4), outputMaxA: told(30), efficiency: told(0.9) })
+    .fuse('chargerFuse', outputA)
+    .battery('rear', { zone: 'cargo', strap: null })
+    .fuse('rearFuse', 80)
+    .amplifier('amp', { ratedW: 500 })
+    .fitting('ground', 'g1')
+    .fitting('ground', 'g2')
+    .run('front.positive', 'frontFuse.in', 0.15, { zone: 'bay', size: 'sae:4' })
+    .run('frontFuse.out', 'bar.bus', 4, { size: inputSize })
+    .run('bar.bus', 'charger.input', 0.3, { size: inputSize })
+    .run('charger.output', 'chargerFuse.in', 0.3, { size: outputSize })
+    .run('chargerFuse.out', 'rear.positive', 0.1, { size: outputSize })
+    .run('charger.ground', 'g1.body', 0.3, { size: 'sae:8' })
+    .run('rear.positive', 'rearFuse.in', 0.15, { size: 'sae:2' })
+    .run('rearFuse.out', 'amp.supply', 1, { size: 'sae:2' })
+    .run('rear.negative', 'g2.body', 0.4, { size: 'sae:2' })
+    .run('amp.ground', 'g2.body', 0.4, { size: 'sae:2' });
+  if (lightsA !== undefined)
+    draft
+      .fitting('load', 'lights', { currentA: told(lightsA) })
+      .run('bar.bus', 'lights.supply', 1, { size: 'sae:8' })
+      .run('lights.ground', 'g1.body', 0.3, { size: 'sae:8' });
+  return draft.done();
+};
+
+/** 14.4 V x 30 A / 0.9 from posts at 12.6 V. */
+const INPUT_A = (14.4 * 30) / 0.9 / 12.6;
+
+const places = (plan: Plan) =>
+  findingsOf(plan, RULE).map(({ severity, params, places: [first] }) => `${severity} ${params.what} ${first?.id}`);
+
+describe('cable and fuse of a DC-DC charger: 38.1 A at its input, 30 A at its output', () => {
+  it('of 50 A and SAE 8 bear it: 0.775 x 50 A in the bay', () => {
+    expect(INPUT_A).toBeCloseTo(38.1, 1);
+    expect(0.775 * 50).toBeGreaterThan(INPUT_A);
+    expect(places(charged({}))).toEqual([]);
+  });
+
+  it('a fuse below it opens: stop; one that does not bear it for long is a fix', () => {
+    expect(places(charged({ inputA: 35 }))).toEqual(['stop opens frontFuse']);
+    const plan = charged({ inputA: 40 });
+    const [fix] = findingsOf(plan, RULE);
+    expect(fix).toMatchObject({
+      severity: 'fix',
+      places: [{ id: 'frontFuse' }, { id: 'charger' }],
+      params: { what: 'forLong', ratingA: 40 },
+    });
+    expect(fix?.params.supplyA).toBeCloseTo(INPUT_A, 9);
+    expect(fix?.params.neededA).toBeCloseTo(INPUT_A / 0.775, 6);
+    if (fix === undefined) return;
+    expect(sentenceOf(fix, plan)).toBe('FrontFuse, at 40 A, would carry 38.1 A for long, for charger.');
+    expect(remedyOf(fix, plan)).toContain('at least 49.2 A');
+  });
+
+  it('its output is held against its limit: 30 A over 0.8 x 35 A', () => {
+    expect(places(charged({ outputA: 40 }))).toEqual([]);
+    expect(places(charged({ outputA: 35 }))).toEqual(['fix forLong chargerFuse']);
+    expect(places(charged({ outputA: 25 }))).toEqual(['stop opens chargerFuse']);
+  });
+
+  it('a cable that does not carry it for long is a fix, whatever the fuse', () => {
+    expect(ampacity('14', 'cabin')).toBeLessThan(30);
+    expect(ampacity('10', 'cabin')).toBeGreaterThan(INPUT_A);
+    expect(places(charged({ inputSize: 'sae:10' }))).toEqual([]);
+    expect(places(charged({ inputSize: 'sae:14' }))).toEqual(['fix carries frontFuse-bar', 'fix carries bar-charger']);
+  });
+
+  it('what nothing is chosen for is said, not passed over', () => {
+    const plan = charged({ inputA: 'auto', inputSize: 'auto' });
+    expect(places(plan)).toEqual([
+      'fix undecided frontFuse',
+      'fix undecided frontFuse-bar',
+      'fix undecided bar-charger',
+    ]);
+    for (const one of findingsOf(plan, RULE)) expect(remedyOf(one, plan)).toMatch(/by hand/);
+  });
+
+  it('comes on top of what else is on the way: 5 A of lights beside it', () => {
+    // 43.1 A over 0.775: 55.6 A
+    expect(severitiesOf(charged({ lightsA: 5 }), RULE)).toEqual(['fix']);
+    expect(findingsOf(charged({ lightsA: 5 }), RULE)[0]?.params.heatingA).toBeCloseTo(INPUT_A + 5, 6);
+    expect(severitiesOf(charged({ lightsA: 15 }), RULE)).toEqual(['stop']);
+  });
+
+  it('with an engine that always runs the posts hold 14.4 V: 33.3 A', () => {
+    const plan = charged({ inputA: 40, settings: { engineAlwaysRunning: true } });
+    expect(findingsOf(plan, RULE)[0]?.params.supplyA).toBeCloseTo(30 / 0.9, 9);
+  });
+});
+
+describe('an alternator of 150 A, 120 A hot, on a cable that was added', () => {
+  const alternator = (ratingA: number): Plan =>
+    new PlanOf()
+      .battery('battery')
+      .fitting('alternator', 'alternator', { ratedA: told(150), hotShare: told(0.8), zone: 'bay' })
+      .fuse('main', 80, { zone: 'bay' })
+      .fuse('output', ratingA, { zone: 'bay' })
+      .amplifier('amp', { ratedW: 500 })
+      .fitting('ground', 'g')
+      .run('battery.positive', 'main.in', 0.15, { zone: 'bay', size: 'sae:2' })
+      .run('main.out', 'amp.supply', 3, { size: 'sae:2' })
+      .run('amp.ground', 'g.body', 0.5, { size: 'sae:2' })
+      .run('alternator.positive', 'output.in', 0.15, { zone: 'bay', size: 'sae:1/0' })
+      .run('output.out', 'battery.positive', 1, { zone: 'bay', size: 'sae:1/0' })
+      .done();
+
+  it('takes a fuse that bears 120 A for long: 150 A x 0.775 is 116 A, 175 A x 0.775 136 A', () => {
+    expect(places(alternator(100))).toEqual(['stop opens output']);
+    const plan = alternator(150);
+    expect(places(plan)).toEqual(['fix forLong output']);
+    const [fix] = findingsOf(plan, RULE);
+    if (fix !== undefined)
+      expect(sentenceOf(fix, plan)).toBe('Output, at 150 A, would carry 120 A for long, for alternator.');
+    expect(places(alternator(175))).toEqual([]);
+  });
+
+  it("is the factory's matter on the factory's own cable, and judged on the added one without a fuse too", () => {
+    const joined = (kind: 'power' | 'factory', size: string): Plan => {
+      const plan = alternator(175);
+      const [own] = new PlanOf().run('alternator.positive', 'battery.positive', 1, { zone: 'bay', size, kind }).plan
+        .runs;
+      return {
+        ...plan,
+        fittings: plan.fittings.filter(({ id }) => id !== 'output'),
+        runs: [...plan.runs.filter(({ id }) => !id.includes('output')), ...(own === undefined ? [] : [own])],
+      };
+    };
+    expect(places(joined('factory', 'sae:8'))).toEqual([]);
+    expect(places(joined('power', 'sae:8'))).toEqual(['fix carries alternator-battery']);
+    // SAE 4 in the bay: 128.7 A
+    expect(places(joined('power', 'sae:4'))).toEqual([]);
+  });
+});
+
+describe('a cable to a charger without a fuse', () => {
+  it('is a stop however short: the charger takes current there', () => {
+    const plan = charged({});
+    const first = plan.runs.find(({ id }) => id === 'bar-charger');
+    const runs = (tapedM: number) => [
+      ...plan.runs.filter(({ id }) => !['frontFuse-bar', 'bar-charger'].includes(id)),
+      ...(first === undefined
+        ? []
+        : [{ ...first, id: 'bare', name: 'bare', tapedM, from: { fittingId: 'front', terminal: 'positive' } }]),
+    ];
+    for (const tapedM of [0.1, 2]) {
+      const bare = { ...plan, runs: runs(tapedM) };
+      const [stop] = findingsOf(bare, 'no-device');
+      expect(stop).toMatchObject({ severity: 'stop', places: [{ id: 'bare' }, { id: 'front' }, { id: 'charger' }] });
+      if (stop !== undefined)
+        expect(sentenceOf(stop, bare)).toBe(
+          'No fuse protects bare: from front on, nothing opens if it touches the body.',
+        );
+    }
+  });
+});
