@@ -1,9 +1,8 @@
 /** The operating point of a net in which no current has a choice of way: swept out from the posts and back, without a matrix. */
-import type { GaugeId } from '../calc/conductor/gauge.ts';
-import { conductorOhms, settledC } from './conductor.ts';
+import { ANY_SIZE, settledC } from './conductor.ts';
 import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
-import type { StatePoint } from './operate.ts';
+import type { Conductors, StatePoint } from './operate.ts';
 import { heatingShares, type Source } from './states.ts';
 
 const CLOSE = 1e-9;
@@ -15,48 +14,64 @@ const LEAST_SHARE = 0.5;
 const isClose = (value: number, before: number): boolean =>
   Math.abs(value - before) <= CLOSE * Math.max(1, Math.abs(value));
 
+/** What feeds such a net: a voltage behind a resistance that all current passes. */
+interface Feed {
+  readonly volts: number;
+  readonly ohm: number;
+}
+
+interface Swept {
+  /** By edge, without sign, A. */
+  readonly amps: Float64Array;
+  readonly loadAmps: Float64Array;
+  readonly loadVolts: Float64Array;
+  /** By cable, ohm: the conductor alone. */
+  readonly cableOhm: ArrayLike<number>;
+  readonly totalA: number;
+}
+
 /**
- * Currents, voltages and conductor temperatures that agree with one another, from the currents at the start. Each sweep
- * is in proportion to the number of edges, however long a chain is. Null where no such point is found: the network
- * solver then says why.
+ * Currents and voltages that agree with one another, from the currents at the start; `drawn`: what a load draws at a
+ * voltage, A; `ohmsAt`: the conductors' resistances at those currents. Each sweep is in proportion to the number of
+ * edges, however long a chain is. Null where no such point is found: the network solver then says why.
  */
-export function pointAlongWays(
-  model: Model,
-  sizeOf: (cable: number) => GaugeId,
+export function sweepAlongWays(
+  { circuit, demands, sides, ways }: Model,
+  feed: Feed,
   fixedOhm: readonly number[],
-  source: Source,
-  startAmps: readonly number[],
-): StatePoint | null {
-  const { circuit, demands, sides, ways } = model;
+  ohmsAt: (amps: Float64Array) => ArrayLike<number>,
+  drawn: (load: number, volts: number) => number,
+  startAmps: ArrayLike<number>,
+): Swept | null {
   const { loads, cables } = circuit;
-  const shares = heatingShares(model);
-  const ohmsAt = conductorOhms(model, sizeOf);
   const amps = Float64Array.from(startAmps, Math.abs);
   const lostV = new Float64Array(sides.at.length);
   const nodeA = new Float64Array(sides.at.length);
   const loadVolts = new Float64Array(loads.length);
   const loadAmps = new Float64Array(loads.length);
-  const heatingA = (cable: number): number => (amps[cable] ?? 0) * (shares[cable] ?? 1);
-
+  let totalA = 0;
   for (let count = 0; count < MOST_SWEEPS; count += 1) {
-    const cableOhm = ohmsAt(heatingA);
+    const cableOhm = ohmsAt(amps);
     for (const { edge, from, to } of ways.steps) {
       const ohm = (fixedOhm[edge] ?? 0) + (edge < cables.length ? (cableOhm[edge] ?? 0) : 0);
       lostV[to] = (lostV[from] ?? 0) + ohm * (amps[edge] ?? 0);
     }
     nodeA.fill(0);
     let agrees = true;
+    const postsV = feed.volts - feed.ohm * totalA;
+    totalA = 0;
     for (const [load, demand] of demands.entries()) {
       if (demand === null) continue;
       const { plus = 0, minus = 0 } = loads[load] ?? {};
-      const volts = source.volts - (lostV[plus] ?? 0) - (lostV[minus] ?? 0);
-      if (volts <= LEAST_SHARE * source.volts) return null;
-      const drawn = drawnA(demand, volts);
-      if (!isClose(drawn, loadAmps[load] ?? 0)) agrees = false;
+      const volts = postsV - (lostV[plus] ?? 0) - (lostV[minus] ?? 0);
+      if (volts <= LEAST_SHARE * feed.volts) return null;
+      const current = drawn(load, volts);
+      if (!isClose(current, loadAmps[load] ?? 0)) agrees = false;
       loadVolts[load] = volts;
-      loadAmps[load] = drawn;
-      nodeA[plus] = (nodeA[plus] ?? 0) + drawn;
-      nodeA[minus] = (nodeA[minus] ?? 0) + drawn;
+      loadAmps[load] = current;
+      totalA += current;
+      nodeA[plus] = (nodeA[plus] ?? 0) + current;
+      nodeA[minus] = (nodeA[minus] ?? 0) + current;
     }
     for (let step = ways.steps.length - 1; step >= 0; step -= 1) {
       const { edge = -1, from = 0, to = 0 } = ways.steps[step] ?? {};
@@ -65,16 +80,42 @@ export function pointAlongWays(
       amps[edge] = through;
       nodeA[from] = (nodeA[from] ?? 0) + through;
     }
-    if (!agrees) continue;
-    return {
-      ...source,
-      amps: Array.from(amps),
-      loadAmps: Array.from(loadAmps),
-      loadVolts: Array.from(loadVolts),
-      stretchC: cables.map((_, cable) => settledC(model, cable, sizeOf(cable), heatingA(cable))),
-      cableOhm: Array.from(cableOhm),
-      nodeVolts: null,
-    };
+    if (agrees) return { amps, loadAmps, loadVolts, cableOhm, totalA };
   }
   return null;
+}
+
+/** The operating point behind held posts, conductor temperatures included; null as above. */
+export function pointAlongWays(
+  model: Model,
+  { sizes, ohmsAt }: Conductors,
+  fixedOhm: readonly number[],
+  source: Source,
+  startAmps: readonly number[],
+): StatePoint | null {
+  const { circuit, demands } = model;
+  const shares = heatingShares(model);
+  const heatingA = (amps: Float64Array, cable: number): number => (amps[cable] ?? 0) * (shares[cable] ?? 1);
+  const swept = sweepAlongWays(
+    model,
+    { volts: source.volts, ohm: 0 },
+    fixedOhm,
+    (amps) => ohmsAt((cable) => heatingA(amps, cable)),
+    (load, volts) => {
+      const demand = demands[load];
+      return demand == null ? 0 : drawnA(demand, volts);
+    },
+    startAmps,
+  );
+  if (swept === null) return null;
+  const { amps, loadAmps, loadVolts, cableOhm } = swept;
+  return {
+    ...source,
+    amps: Array.from(amps),
+    loadAmps: Array.from(loadAmps),
+    loadVolts: Array.from(loadVolts),
+    stretchC: circuit.cables.map((_, cable) => settledC(model, cable, sizes[cable] ?? ANY_SIZE, heatingA(amps, cable))),
+    cableOhm: Array.from(cableOhm),
+    nodeVolts: null,
+  };
 }

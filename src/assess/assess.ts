@@ -79,7 +79,10 @@ export function assess(plan: Plan): Assessment {
     assumptions: tellAssumptions(facts),
     rulesChecked: RULES.map(({ id }) => id),
     rulesNotChecked: model.circuit.alternators.length === 0 ? [{ rule: 'charging', why: 'noAlternator' }] : [],
-    whys: book.all(),
+    // read on request only: then all of them are filed
+    get whys() {
+      return book.all();
+    },
     strictest: strictestOn(facts.unprotected.flatMap(({ ways }) => ways)),
     zones: zonesOf(plan),
   };

@@ -1,9 +1,10 @@
-import { type AmpacityCase, ampacityA } from '../calc/conductor/ampacity.ts';
+import type { AmpacityCase } from '../calc/conductor/ampacity.ts';
 import { type GaugeId, isGaugeId } from '../calc/conductor/gauge.ts';
 import type { Cable } from './circuit.ts';
 import { cableOf, type Model } from './model.ts';
 import { perModel } from './perModel.ts';
 import { ambientC, ampacityZone, type MarkedZone } from './surroundings.ts';
+import { wireOf } from './wire.ts';
 
 export const ampacityCase = (model: Model, cable: Cable, gauge: GaugeId, zone: MarkedZone): AmpacityCase => ({
   ...cableOf(cable, gauge),
@@ -13,9 +14,10 @@ export const ampacityCase = (model: Model, cable: Cable, gauge: GaugeId, zone: M
 
 /** The zone of a cable that leaves it the least ampacity, and that ampacity, A. */
 export function worstZone(model: Model, cable: Cable, gauge: GaugeId): { zone: MarkedZone; ampacityA: number } {
+  const wire = wireOf(cable, gauge);
   let worst: { zone: MarkedZone; ampacityA: number } | null = null;
   for (const { zone } of cable.stretches) {
-    const here = ampacityA(ampacityCase(model, cable, gauge, zone));
+    const here = wire.ampacityA(ampacityZone(zone), ambientC(model.settings, zone));
     if (worst === null || here < worst.ampacityA) worst = { zone, ampacityA: here };
   }
   return worst ?? { zone: 'cabin', ampacityA: 0 };

@@ -1,9 +1,9 @@
 import type { GaugeId } from '../calc/conductor/gauge.ts';
-import { type Warming, warmedC, warmingOf } from '../calc/conductor/heating.ts';
-import { resistancePerMOhm } from '../calc/conductor/resistance.ts';
-import { cableOf, insulationOf, type Model } from './model.ts';
+import { type Warming, warmedC } from '../calc/conductor/heating.ts';
+import { insulationOf, type Model } from './model.ts';
 import { perCircuit } from './perModel.ts';
 import { ambientC, type MarkedZone } from './surroundings.ts';
+import { wireOf } from './wire.ts';
 
 /** A stretch of a cable at a size: all that decides its temperature and resistance but the current and the air. */
 interface SizedStretch extends Warming {
@@ -13,8 +13,10 @@ interface SizedStretch extends Warming {
   readonly ohmPerK: number;
 }
 
+/** Stands in for a size that nothing decides: such a cable carries nothing. */
+export const ANY_SIZE = 'sae:4/0' as GaugeId;
+
 const BASE_C = 20;
-const SPAN_K = 100;
 
 const tables = perCircuit((circuit) => circuit.cables.map(() => new Map<GaugeId, readonly SizedStretch[]>()));
 
@@ -24,15 +26,13 @@ function stretchesAt({ circuit }: Model, index: number, size: GaugeId): readonly
   if (before !== undefined) return before;
   const cable = circuit.cables[index];
   if (cable === undefined) return [];
-  const wire = cableOf(cable, size);
-  const warming = warmingOf(wire);
-  const perM = resistancePerMOhm(size, wire.material, BASE_C);
-  const perMK = (resistancePerMOhm(size, wire.material, BASE_C + SPAN_K) - perM) / SPAN_K;
+  const { warming, ohmPerM20, ohmPerMK } = wireOf(cable, size);
   const sized = cable.stretches.map(({ zone, lengthM }) => ({
-    ...warming,
     zone,
-    ohm20: lengthM * perM,
-    ohmPerK: lengthM * perMK,
+    sharePerA2: warming.sharePerA2,
+    betaC: warming.betaC,
+    ohm20: lengthM * ohmPerM20,
+    ohmPerK: lengthM * ohmPerMK,
   }));
   table?.set(size, sized);
   return sized;
@@ -54,15 +54,18 @@ export function conductorOhm(model: Model, index: number, size: GaugeId, stretch
   return ohm;
 }
 
+/** By cable, the conductor's resistance at those currents, ohm. */
+export type OhmsAt = (heatingA: (index: number) => number) => Float64Array;
+
 /** The same for every cable of the circuit at the sizes given, each at the temperature that its current holds. */
-export function conductorOhms(
-  model: Model,
-  sizeOf: (index: number) => GaugeId,
-): (heatingA: (index: number) => number) => Float64Array {
+export function conductorOhms(model: Model, sizes: readonly GaugeId[]): OhmsAt {
   const stretches = model.circuit.cables.map((_, index) =>
-    stretchesAt(model, index, sizeOf(index)).map((stretch) => ({
-      ...stretch,
-      airC: ambientC(model.settings, stretch.zone),
+    stretchesAt(model, index, sizes[index] ?? ANY_SIZE).map(({ zone, sharePerA2, betaC, ohm20, ohmPerK }) => ({
+      sharePerA2,
+      betaC,
+      ohm20,
+      ohmPerK,
+      airC: ambientC(model.settings, zone),
     })),
   );
   return (heatingA) => {

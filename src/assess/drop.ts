@@ -113,19 +113,38 @@ function cablesTo({ sides, circuit }: Model, { by }: Losses, end: number): numbe
  * a ring, or with several batteries, along the way of current whose cables lose most, feed and return each. 100 A
  * through 1 mohm there and 0.5 mohm back: 0.15 V.
  */
-export function wayDrop(model: Model, point: StatePoint, load: number): WayDrop {
-  const { plus = 0, minus = 0 } = model.circuit.loads[load] ?? {};
-  const { feed, back } = lossesOf(model, point);
-  return {
-    get feed() {
-      return cablesTo(model, feed, plus);
-    },
-    get back() {
-      return cablesTo(model, back, minus).reverse();
-    },
-    feedV: feed.volts[plus] ?? 0,
-    backV: back.volts[minus] ?? 0,
-    wholeV: point.volts - (point.loadVolts[load] ?? 0),
-    point,
-  };
+export const wayDrop = (model: Model, point: StatePoint, load: number): WayDrop => new LoadDrop(model, point, load);
+
+/** Its cables are looked for only where somebody asks. */
+class LoadDrop implements WayDrop {
+  readonly feedV: number;
+  readonly backV: number;
+  readonly wholeV: number;
+  readonly point: StatePoint;
+  readonly #model: Model;
+  readonly #load: number;
+
+  constructor(model: Model, point: StatePoint, load: number) {
+    const { plus = 0, minus = 0 } = model.circuit.loads[load] ?? {};
+    const { feed, back } = lossesOf(model, point);
+    this.feedV = feed.volts[plus] ?? 0;
+    this.backV = back.volts[minus] ?? 0;
+    this.wholeV = point.volts - (point.loadVolts[load] ?? 0);
+    this.point = point;
+    this.#model = model;
+    this.#load = load;
+  }
+
+  get feed(): readonly number[] {
+    return cablesTo(
+      this.#model,
+      lossesOf(this.#model, this.point).feed,
+      this.#model.circuit.loads[this.#load]?.plus ?? 0,
+    );
+  }
+
+  get back(): readonly number[] {
+    const { minus = 0 } = this.#model.circuit.loads[this.#load] ?? {};
+    return cablesTo(this.#model, lossesOf(this.#model, this.point).back, minus).reverse();
+  }
 }

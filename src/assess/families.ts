@@ -1,14 +1,15 @@
 /** Which families of links a device may be fitted from. */
+import { standardRatings } from '../calc/fuse/family.ts';
 import { LINK_FAMILY_IDS, type LinkFamily, type LinkFamilyId } from '../calc/tables/links.ts';
 import type { OwnLink, Settings } from '../plan/schema.ts';
 import type { CircuitLink } from './circuit.ts';
 import type { Model } from './model.ts';
+import { per } from './perModel.ts';
 
 type WithSettings = Pick<Model, 'settings'>;
 
-/** Families that the user tells, as the calc room knows families. */
-export const ownFamilies = ({ settings }: { readonly settings: Pick<Settings, 'ownLinks'> }): readonly LinkFamily[] =>
-  settings.ownLinks.map(({ family, ratingsA, breakingA, ratedV }) => ({
+const ownIn = per((ownLinks: Settings['ownLinks']): readonly LinkFamily[] =>
+  ownLinks.map(({ family, ratingsA, breakingA, ratedV }) => ({
     id: family,
     ratingsA: [...ratingsA].sort((one, other) => one - other),
     ratingsSource: 'userTold',
@@ -16,7 +17,12 @@ export const ownFamilies = ({ settings }: { readonly settings: Pick<Settings, 'o
     breakingA,
     breakingSource: breakingA === null ? null : 'userTold',
     boltMm: null,
-  }));
+  })),
+);
+
+/** Families that the user tells, as the calc room knows families. */
+export const ownFamilies = ({ settings }: { readonly settings: Pick<Settings, 'ownLinks'> }): readonly LinkFamily[] =>
+  ownIn(settings.ownLinks);
 
 type Seat = OwnLink['seat'];
 
@@ -40,13 +46,36 @@ export const madeFamilies = ({ settings }: WithSettings, device: Device): readon
     fits(settings, family, seatOf(device)),
   );
 
+/** What a shop holds for one kind of device. */
+interface Held {
+  readonly families: readonly LinkFamilyId[];
+  /** A, ascending. */
+  readonly ratingsA: readonly number[];
+}
+
+const heldBySettings = per((_: Settings) => new Map<string, Held>());
+
+/** Worked once for each seat and family told: devices are many, their kinds few. */
+function heldFor({ settings }: WithSettings, { fitting, link }: Device): Held {
+  const seat = seatOf({ fitting, link });
+  const table = heldBySettings(settings);
+  const key = `${seat} ${link.family}`;
+  const before = table.get(key);
+  if (before !== undefined) return before;
+  const ownSeat = [...SEATS.keys()].filter((family) => SEATS.get(family) === seat);
+  const inStock = settings.linkFamilies.filter((family) => fits(settings, family, seat));
+  const families = link.family === 'auto' ? [...new Set([...ownSeat, ...inStock])] : [link.family];
+  const held = { families, ratingsA: standardRatings(families, ownFamilies({ settings })) };
+  table.set(key, held);
+  return held;
+}
+
 /**
  * Families a device may be taken from: the one told, else those that the shop holds and its seat takes. On a battery's
  * post and in a breaker's place the one family that is made for it counts as held.
  */
-export function heldFamilies({ settings }: WithSettings, device: Device): readonly LinkFamilyId[] {
-  if (device.link.family !== 'auto') return [device.link.family];
-  const seat = seatOf(device);
-  const held = settings.linkFamilies.filter((family) => fits(settings, family, seat));
-  return [...new Set([...[...SEATS.keys()].filter((family) => SEATS.get(family) === seat), ...held])];
-}
+export const heldFamilies = (model: WithSettings, device: Device): readonly LinkFamilyId[] =>
+  heldFor(model, device).families;
+
+/** Ratings held for a device, A, ascending. */
+export const heldRatingsA = (model: WithSettings, device: Device): readonly number[] => heldFor(model, device).ratingsA;

@@ -1,6 +1,6 @@
 /** Runs that pass-throughs join into one cable: where more than one cable goes in, and where the pieces are unlike. */
+import { fittingById } from '../plan/byId.ts';
 import type { Fitting } from '../plan/schema.ts';
-import { fittingById } from '../plan/terminals.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
@@ -11,12 +11,16 @@ interface SharedPassThrough {
 }
 
 /** Pass-throughs where more than two ends meet: one cable goes in at one side and out at the other. */
-export const sharedPassThroughs = perModel(({ plan, circuit }: Model): readonly SharedPassThrough[] =>
+export const sharedPassThroughs = perModel(({ plan, circuit, sides }: Model): readonly SharedPassThrough[] =>
   circuit.places.flatMap((place, node): SharedPassThrough[] => {
     const fitting = place === null ? undefined : fittingById(plan, place.fittingId);
     if (fitting?.kind !== 'passThrough') return [];
-    const ends = circuit.cables.flatMap(({ a, b }, cable) => [a, b].filter((end) => end === node).map(() => cable));
-    return ends.length > 2 ? [{ node, fitting, cables: [...new Set(ends)] }] : [];
+    const cables = (sides.at[node] ?? []).filter((edge) => edge < circuit.cables.length);
+    // one that comes back to where it left has both its ends here
+    const ends = cables.flatMap((cable) =>
+      [circuit.cables[cable]?.a, circuit.cables[cable]?.b].filter((end) => end === node),
+    );
+    return ends.length > 2 ? [{ node, fitting, cables }] : [];
   }),
 );
 

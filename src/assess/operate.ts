@@ -4,7 +4,7 @@ import { neededRating } from '../calc/fuse/rating.ts';
 import { solveNetwork } from '../calc/network/solve.ts';
 import type { NetworkLoad, Resistor } from '../calc/network/types.ts';
 import { pointAlongWays } from './alongWays.ts';
-import { conductorOhms, settledC } from './conductor.ts';
+import { ANY_SIZE, conductorOhms, type OhmsAt, settledC } from './conductor.ts';
 import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
 import { fixedOhms } from './ohms.ts';
@@ -65,8 +65,11 @@ const SHORT_SHARE = 1e-6;
 /** Added to a rating, so that the next one held is picked. */
 const STEP_SHARE = 1e-6;
 
-/** Stands in for a size that nothing decides: such a cable carries nothing. */
-export const ANY_SIZE = 'sae:4/0' as GaugeId;
+/** The conductors at their sizes: the same through all states and rounds. */
+export interface Conductors {
+  readonly sizes: readonly GaugeId[];
+  readonly ohmsAt: OhmsAt;
+}
 
 interface Sweep {
   readonly amps: readonly number[];
@@ -153,14 +156,13 @@ function ahead(now: readonly number[], before: readonly number[], change: readon
 /** Currents by the network solver and temperatures in turn until they agree. */
 function solveMeshed(
   model: Model,
-  sizeOf: (cable: number) => GaugeId,
+  { sizes, ohmsAt }: Conductors,
   fixed: readonly number[],
   source: Source,
   start: Sweep,
 ): StatePoint | CannotCarry {
   const { state } = source;
   const shares = heatingShares(model);
-  const ohmsAt = conductorOhms(model, sizeOf);
   let sweep = start;
   let change: readonly number[] | null = null;
   for (let count = 0; ; count += 1) {
@@ -171,7 +173,9 @@ function solveMeshed(
     const next = sweepNetwork(model, source, ohms, sweep);
     if ('largestShare' in next) return { ok: false, state, largestShare: next.largestShare };
     if (agree(next, sweep)) {
-      const stretchC = model.circuit.cables.map((_, cable) => settledC(model, cable, sizeOf(cable), heatingA(cable)));
+      const stretchC = model.circuit.cables.map((_, cable) =>
+        settledC(model, cable, sizes[cable] ?? ANY_SIZE, heatingA(cable)),
+      );
       return { ...source, ...next, stretchC, cableOhm: Array.from(cableOhm) };
     }
     // what never agreed with itself is no operating point
@@ -185,14 +189,13 @@ function solveMeshed(
 /** Currents, voltages and temperatures that agree: along the ways while that settles, else by the network. */
 function solveState(
   model: Model,
-  sizes: readonly GaugeId[],
+  conductors: Conductors,
   fixed: readonly number[],
   source: Source,
   start: Sweep,
 ): StatePoint | CannotCarry {
-  const sizeOf = (cable: number): GaugeId => sizes[cable] ?? ANY_SIZE;
-  const along = model.ways.radial ? pointAlongWays(model, sizeOf, fixed, source, start.amps) : null;
-  const point = along ?? solveMeshed(model, sizeOf, fixed, source, start);
+  const along = model.ways.radial ? pointAlongWays(model, conductors, fixed, source, start.amps) : null;
+  const point = along ?? solveMeshed(model, conductors, fixed, source, start);
   if ('ok' in point) return point;
   const largestShare = source.alone === undefined ? shareOfConstant(model, point) : 1;
   return largestShare < 1 - SHORT_SHARE ? { ok: false, state: source.state, largestShare } : point;
@@ -270,12 +273,13 @@ export function operate(
   sizes: readonly GaugeId[],
   { ratings: kept = null, states: sources = statesOf(model), leastA = null, near = [] }: OperateOptions = {},
 ): Operating | CannotCarry {
+  const conductors: Conductors = { sizes, ohmsAt: conductorOhms(model, sizes) };
   let ratings = kept ?? leastRatings(model, leastA ?? surelyA(model, sources));
   let fixed = fixedOhms(model, ratings);
   let before = near;
   // worked once, with the first ratings: these are the smallest, lose most, and so let constant power draw most
   const alone = aloneStates(model, sources).flatMap((source) => {
-    const point = solveState(model, sizes, fixed, source, idle(model, source.volts, leastA));
+    const point = solveState(model, conductors, fixed, source, idle(model, source.volts, leastA));
     // what one battery cannot carry by itself is no case to size for
     return 'ok' in point ? [] : [point];
   });
@@ -285,7 +289,7 @@ export function operate(
       const start =
         before.find(({ state, relaysOpen }) => state === source.state && relaysOpen === source.relaysOpen) ??
         idle(model, source.volts, leastA);
-      const point = solveState(model, sizes, fixed, source, start);
+      const point = solveState(model, conductors, fixed, source, start);
       if ('ok' in point) return point;
       states.push(point);
     }

@@ -1,14 +1,22 @@
 import type { Circuit } from './circuit.ts';
 import type { Model } from './model.ts';
 
+/** By thing, what was worked out of it: one entry for all figures, since the collector goes through each entry. */
+const known = new WeakMap<object, Map<unknown, unknown>>();
+
 /** A figure worked out once for each thing it hangs on, which never changes. */
 export function per<K extends object, T>(work: (key: K) => T): (key: K) => T {
-  const known = new WeakMap<K, { readonly value: T }>();
+  interface Held {
+    readonly value: T;
+  }
+  const slots = known as WeakMap<object, Map<unknown, Held>>;
   return (key) => {
-    const before = known.get(key);
+    const table = slots.get(key) ?? new Map<unknown, Held>();
+    const before = table.get(work);
     if (before !== undefined) return before.value;
     const value = work(key);
-    known.set(key, { value });
+    table.set(work, { value });
+    slots.set(key, table);
     return value;
   };
 }

@@ -1,23 +1,14 @@
-import { standardRatings } from '../calc/fuse/family.ts';
 import { largestRating, smallestRating } from '../calc/fuse/rating.ts';
 import { cableAmpacityA, fixedGauge } from './capacity.ts';
-import { heldFamilies, ownFamilies } from './families.ts';
+import { heldRatingsA } from './families.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
-const heldByLink = perModel((model) => {
-  const own = ownFamilies(model);
-  const known = new Map<string, readonly number[]>();
-  return model.circuit.links.map((link) => {
-    const families = heldFamilies(model, link);
-    const held = known.get(families.join()) ?? standardRatings(families, own);
-    known.set(families.join(), held);
-    return held;
-  });
-});
-
 /** Ratings held for a link, A, ascending. */
-export const heldRatings = (model: Model, link: number): readonly number[] => heldByLink(model)[link] ?? [];
+export function heldRatings(model: Model, link: number): readonly number[] {
+  const device = model.circuit.links[link];
+  return device === undefined ? [] : heldRatingsA(model, device);
+}
 
 export const linkEdge = ({ circuit }: Pick<Model, 'circuit'>, link: number): number => circuit.cables.length + link;
 

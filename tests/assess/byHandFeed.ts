@@ -77,15 +77,16 @@ interface Judged {
   readonly cablesV: readonly number[];
 }
 
-/** Judges one set of sizes: the feed's, and one for each amplifier's branch and ground. */
+/** Judges one set of sizes: the feed's, `bayM` of it in the bay, and one for each amplifier's branch and ground. */
 export function judgeByHand(
   feedM: number,
   amps: readonly HandAmp[],
   feedSize: string,
   sizes: readonly string[],
+  bayM = FIRST_M,
 ): Judged {
   const feed: Cable[] = [
-    { size: feedSize, lengthM: FIRST_M, airC: BAY_C },
+    { size: feedSize, lengthM: bayM, airC: BAY_C },
     { size: feedSize, lengthM: feedM, airC: CABIN_C },
   ];
   const branches = amps.map(({ branchM, groundM }, index): Cable[] =>
@@ -147,17 +148,22 @@ export interface Least {
 }
 
 /** Of every set of sizes, the one of least metal that holds; null when none does. */
-export function leastByHand(feedM: number, amps: readonly HandAmp[], stock: readonly string[]): Least | null {
+export function leastByHand(
+  feedM: number,
+  amps: readonly HandAmp[],
+  stock: readonly string[],
+  bayM = FIRST_M,
+): Least | null {
   let best: Least | null = null;
   const rest = (picked: readonly string[], feed: string, metal: number): void => {
     if (best !== null && metal >= best.metal) return;
     const next = amps[picked.length];
     if (next === undefined) {
-      if (judgeByHand(feedM, amps, feed, picked).holds) best = { feed, branches: picked, metal };
+      if (judgeByHand(feedM, amps, feed, picked, bayM).holds) best = { feed, branches: picked, metal };
       return;
     }
     for (const size of stock) rest([...picked, size], feed, metal + (next.branchM + next.groundM) * areaOf(size));
   };
-  for (const feed of stock) rest([], feed, (FIRST_M + feedM) * areaOf(feed));
+  for (const feed of stock) rest([], feed, (bayM + feedM) * areaOf(feed));
   return best;
 }

@@ -2,34 +2,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
-import type { Plan } from '../../src/plan/schema.ts';
-import { FIRST_M, type HandAmp, judgeByHand, leastByHand } from './byHandFeed.ts';
-import { PlanOf } from './planOf.ts';
+import { blockFeed, tenths } from './blockFeed.ts';
+import { type HandAmp, judgeByHand, leastByHand } from './byHandFeed.ts';
 
-const RUNS = process.env.FEEDRUN_LONG === undefined ? 25 : 500;
+const RUNS = process.env.FEEDRUN_LONG === undefined ? 15 : 500;
 const STOCK = ['8', '4', '2', '1/0', '2/0', '4/0'];
 
-function planOf(feedM: number, amps: readonly HandAmp[]): Plan {
-  const draft = new PlanOf()
-    .battery('battery')
-    .fuse('main', 'auto', { zone: 'bay' })
-    .block(
-      'block',
-      amps.map(({ fused }) => (fused ? 'auto' : null)),
-    )
-    .run('battery.positive', 'main.in', FIRST_M, { zone: 'bay' })
-    .run('main.out', 'block.bus', feedM);
-  for (const [index, { ratedW, branchM, groundM }] of amps.entries()) {
-    draft
-      .amplifier(`amp${index}`, { ratedW })
-      .fitting('ground', `g${index}`)
-      .run(`block.out${index + 1}`, `amp${index}.supply`, branchM)
-      .run(`amp${index}.ground`, `g${index}.body`, groundM);
-  }
-  return draft.done();
-}
-
-const tenths = (min: number, max: number): fc.Arbitrary<number> => fc.integer({ min, max }).map((many) => many / 10);
 const anyAmp = fc.record({
   ratedW: fc.integer({ min: 50, max: 1000 }),
   branchM: tenths(2, 25),
@@ -43,7 +21,7 @@ describe('the sizes chosen, judged by hand', () => {
     fc.assert(
       fc.property(tenths(5, 60), fc.array(anyAmp, { minLength: 2, maxLength: 3 }), (feedM, amps) => {
         const least = leastByHand(feedM, amps, STOCK);
-        const answer = assess(planOf(feedM, amps));
+        const answer = assess(blockFeed({ feedM, amps }));
         const sizeOf = (id: string) => answer.runs.find(({ runId }) => runId === id)?.gauge ?? null;
         if (least === null) {
           expect(answer.findings.map(({ rule }) => rule)).toContain('no-size-in-stock');
@@ -70,7 +48,7 @@ describe('the sizes chosen, judged by hand', () => {
     const least = leastByHand(4, amps, STOCK);
     if (least === null) throw new Error('some set holds');
     const hand = judgeByHand(4, amps, least.feed, least.branches);
-    const answer = assess(planOf(4, amps));
+    const answer = assess(blockFeed({ feedM: 4, amps }));
     // 1062.5 W at 12.6 V or somewhat less: 84 A and a little more
     expect(hand.fullA).toBeGreaterThan(84.3);
     expect(hand.fullA).toBeLessThan(92);

@@ -2,6 +2,7 @@
 import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Fitting, FittingKind, FittingOf, Plan, Run, Settings } from '../../src/plan/schema.ts';
+import { terminalRef } from '../support/terminal.ts';
 
 type Draft = { plan: Plan };
 
@@ -75,12 +76,9 @@ export class PlanOf implements Draft {
     tapedM: number | null,
     { size = 'auto', insulationC = 105, ...patch }: RunPatch = {},
   ): this {
-    const ref = (terminal: string) => {
-      const [fittingId = '', name = ''] = terminal.split('.');
-      return { fittingId, terminal: name };
-    };
     const id = patch.id ?? `${from.split('.')[0]}-${to.split('.')[0]}`;
-    const base = newRun({ id, name: id, kind: 'power', sheetId: 'sheet', from: ref(from), to: ref(to), bends: [] });
+    const ends = { from: terminalRef(from), to: terminalRef(to) };
+    const base = newRun({ id, name: id, kind: 'power', sheetId: 'sheet', ...ends, bends: [] });
     const conductor = {
       ...base.conductor,
       size,

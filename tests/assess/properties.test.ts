@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { Assessment, Finding } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Plan } from '../../src/plan/schema.ts';
@@ -7,7 +8,8 @@ import { evaluateWhy } from '../calc/evaluateWhy.ts';
 import { anyPlan } from './anyPlan.ts';
 import { fixed, mixed, single, twoBatteries } from './plans.ts';
 
-const RUNS = process.env.FEEDRUN_LONG === undefined ? 250 : 5000;
+const isLong = process.env.FEEDRUN_LONG !== undefined;
+const RUNS = isLong ? 5000 : 120;
 const LONG_MS = 600_000;
 
 /** Where a value that JSON cannot hold stands; null when there is none. */
@@ -22,37 +24,32 @@ function unsound(value: unknown, where = ''): string | null {
   return null;
 }
 
+/** The findings that stop for a size which the choice itself has made. */
+function chosenAndStopped({ runs, findings }: Assessment): readonly Finding[] {
+  const chosen = new Set(runs.filter((run) => run.chosen && run.gauge !== null).map(({ runId }) => runId));
+  return findings.filter(
+    ({ rule, severity, places }) =>
+      severity === 'stop' &&
+      ['step-down', 'fuse-over-conductor', 'ampacity', 'heating'].includes(rule) &&
+      chosen.has(places[0]?.id ?? ''),
+  );
+}
+
 describe('any plan that opens', () => {
-  it('is answered, without an exception, NaN, Infinity or a hole, and every why works out', {
+  it('is answered without an exception, NaN, Infinity or a hole; every why works out; no chosen size is stopped for', {
     timeout: LONG_MS,
   }, () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const answer = assess(plan);
+        expect(chosenAndStopped(answer)).toEqual([]);
         expect(unsound(answer)).toBeNull();
         for (const [id, why] of Object.entries(answer.whys)) expect(() => evaluateWhy(why), id).not.toThrow();
         const ids = answer.findings.map(({ id }) => id);
         expect(new Set(ids).size).toBe(ids.length);
         expect(answer.runs.map(({ runId }) => runId)).toEqual(plan.runs.map(({ id }) => id));
       }),
-      { numRuns: RUNS },
-    );
-  });
-
-  it('never gets a chosen size that the rules then stop for', { timeout: LONG_MS }, () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const answer = assess(plan);
-        const chosen = new Set(answer.runs.filter((run) => run.chosen && run.gauge !== null).map(({ runId }) => runId));
-        const against = answer.findings.filter(
-          ({ rule, severity, places }) =>
-            severity === 'stop' &&
-            ['step-down', 'fuse-over-conductor', 'ampacity', 'heating'].includes(rule) &&
-            chosen.has(places[0]?.id ?? ''),
-        );
-        expect(against).toEqual([]);
-      }),
-      { numRuns: RUNS },
+      { numRuns: RUNS, seed: 20260501 },
     );
   });
 
@@ -63,7 +60,7 @@ describe('any plan that opens', () => {
         if (!opened.ok) throw new Error('opens again');
         expect(JSON.stringify(assess(opened.plan))).toBe(JSON.stringify(assess(plan)));
       }),
-      { numRuns: 50 },
+      { numRuns: isLong ? 1000 : 30, seed: 20260503 },
     );
   });
 });
@@ -108,7 +105,7 @@ describe('a fuse dropped into any run', () => {
           expect(after[source]?.totalUnprotectedM ?? 0).toBeLessThanOrEqual(totalUnprotectedM + 0.001001);
         }
       }),
-      { numRuns: RUNS },
+      { numRuns: RUNS, seed: 20260504 },
     );
   });
 });

@@ -5,12 +5,12 @@
 import { type GaugeId, gauge } from '../../calc/conductor/gauge.ts';
 import { neededRating } from '../../calc/fuse/rating.ts';
 import { cableAmpacityA } from '../capacity.ts';
-import { conductorOhm, exceeds, isTooHot, settledC } from '../conductor.ts';
+import { ANY_SIZE, conductorOhm, exceeds, isTooHot, settledC } from '../conductor.ts';
 import { drawnA } from '../demand.ts';
 import { limitsOf } from '../limits.ts';
 import type { Model } from '../model.ts';
 import { fixedOhms } from '../ohms.ts';
-import { ANY_SIZE, summedBehind } from '../operate.ts';
+import { summedBehind } from '../operate.ts';
 import { hotAtOverload } from '../overload.ts';
 import { linkEdge, pickRating } from '../ratings.ts';
 import { decidingStates, heatingShareAt } from '../states.ts';

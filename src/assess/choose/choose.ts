@@ -1,9 +1,11 @@
 /** Sizes for all auto cables together, or which of them have none, and what binds. */
+
 import { type GaugeId, gauge, isGaugeId } from '../../calc/conductor/gauge.ts';
 import { fixedGauge } from '../capacity.ts';
+import { ANY_SIZE } from '../conductor.ts';
 import { groundPairs } from '../grounds.ts';
 import type { Model } from '../model.ts';
-import { ANY_SIZE, type StatePoint } from '../operate.ts';
+import type { StatePoint } from '../operate.ts';
 import { decidingStates, type Source, statesOf } from '../states.ts';
 import { searchBestFirst } from './bestFirst.ts';
 import { type LeastFigures, type LotSizes, leastDropV, leastFigures, lotSizes } from './bounds.ts';

@@ -8,6 +8,7 @@ import { limitsOf } from '../limits.ts';
 import type { Model } from '../model.ts';
 import { type CannotCarry, type OperateOptions, type Operating, operate } from '../operate.ts';
 import { hotAtOverload } from '../overload.ts';
+import { once } from '../perModel.ts';
 import { heatingShareAt } from '../states.ts';
 
 export type Criterion = 'drop' | 'fuse' | 'ampacity' | 'heating' | 'ground';
@@ -97,11 +98,21 @@ export function tryOut(model: Model, sizes: readonly GaugeId[], options: Operate
     );
     return { sizes, operating, limits: [], breaches };
   }
-  const limits = limitsOf(model, capacitiesOf(operating));
-  const breaches = [
+  const limits = once(() => limitsOf(model, capacitiesOf(operating)));
+  const breaches = once(() => [
     ...dropBreaches(model, operating),
-    ...cableBreaches(model, operating, sizes, limits),
+    ...cableBreaches(model, operating, sizes, limits()),
     ...groundBreaches(model, sizes),
-  ];
-  return { sizes, operating, limits, breaches };
+  ]);
+  return {
+    sizes,
+    operating,
+    // asked for only where there is something to choose
+    get limits() {
+      return limits();
+    },
+    get breaches() {
+      return breaches();
+    },
+  };
 }

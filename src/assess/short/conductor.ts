@@ -1,25 +1,10 @@
 /** A cable as a short finds it: hot from the music, in the hottest air it lies in. */
 import type { GaugeId } from '../../calc/conductor/gauge.ts';
-import type { Cable as CableKind } from '../../calc/conductor/tableCurrent.ts';
-import { type Thermal, thermalOf } from '../../calc/conductor/thermal.ts';
 import type { FaultConductor } from '../../calc/fault/damage.ts';
 import type { Facts } from '../facts.ts';
-import { cableOf, insulationOf } from '../model.ts';
+import { insulationOf } from '../model.ts';
 import { ambientC } from '../surroundings.ts';
-
-const thermals = new Map<string, Thermal>();
-
-/** A size never changes what it is: worked once. */
-function thermalAt(cable: CableKind): Thermal {
-  // wrapped or bundled it sheds less, so that a slow clearing leaves it hotter
-  const { gauge, material, insulationC, loom = false, carpet = false, bundled = 1 } = cable;
-  const key = `${gauge} ${material} ${insulationC} ${loom} ${carpet} ${bundled}`;
-  const before = thermals.get(key);
-  if (before !== undefined) return before;
-  const thermal = thermalOf(cable);
-  thermals.set(key, thermal);
-  return thermal;
-}
+import { wireOf } from '../wire.ts';
 
 /**
  * The conductor of a cable when a short sets in: at the temperature that the heating current holds it at, in its hottest
@@ -33,7 +18,8 @@ export function faultConductor({ model, operating }: Facts, index: number, size:
   const held = (operating?.states ?? []).flatMap(({ stretchC }) => stretchC[index] ?? []);
   const settledC = held.length === 0 ? classC : Math.max(...held.map((hot) => hot ?? classC));
   return {
-    thermal: thermalAt(cableOf(cable, size)),
+    // wrapped or bundled it sheds less, so that a slow clearing leaves it hotter
+    thermal: wireOf(cable, size).thermal(),
     insulationC: classC,
     ambientC: airC,
     startC: Math.max(settledC, airC),

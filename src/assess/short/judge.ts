@@ -102,7 +102,7 @@ function judgeGroup(
     const atLowestA = Math.min(lowestA * scale, highestA);
     return { family: familyNameOf(link), ratingA: link.ratingA, atLowestA, atHighestA: highestA };
   });
-  const { worst } = judgeFault({ conductor, ...span, fuses });
+  const worst = judgeFault({ conductor, ...span, fuses });
   const decides = worst.clearedBy ?? worst.withoutBand[0] ?? 0;
   const width = span.highestA - span.lowestA;
   const along = width > 0 ? (worst.currentA - span.lowestA) / width : 0;
@@ -122,7 +122,7 @@ function judgeGroup(
   if (worst.verdict !== 'cannotBeTold' || !worst.extrapolated || told.withoutLimits) return told;
   const within = withinLimits(span, fuses);
   if (within === null) return told;
-  const published = judgeFault({ conductor, ...within.span, fuses: within.fuses }).worst;
+  const published = judgeFault({ conductor, ...within.span, fuses: within.fuses });
   return { ...told, beyondLimits: published.harm === 'none' && published.verdict === 'opensInTime' };
 }
 

@@ -17,11 +17,21 @@ export interface RatedLink {
 export const ratedLinks = per((facts: Facts): readonly (RatedLink | null)[] => {
   const { model, ratings } = facts;
   const own = ownFamilies(model);
+  const picked = new Map<readonly string[], Map<number, LinkFamily | null>>();
+  const familyFor = (ratingA: number, held: ReturnType<typeof heldFamilies>): LinkFamily | null => {
+    const byRating = picked.get(held) ?? new Map<number, LinkFamily | null>();
+    picked.set(held, byRating);
+    const before = byRating.get(ratingA);
+    if (before !== undefined) return before;
+    const id = pickFamily(ratingA, held, model.settings.systemV, own);
+    const family = id === null ? null : linkFamily(id, own);
+    byRating.set(ratingA, family);
+    return family;
+  };
   return model.circuit.links.map((device, link) => {
     const ratingA = ratings[link] ?? null;
     if (ratingA === null) return null;
-    const id = pickFamily(ratingA, heldFamilies(model, device), model.settings.systemV, own);
-    return { link, ratingA, family: id === null ? null : linkFamily(id, own) };
+    return { link, ratingA, family: familyFor(ratingA, heldFamilies(model, device)) };
   });
 });
 

@@ -1,12 +1,11 @@
 /** The circuit as a short finds it: batteries behind their own resistance, no load drawing, every device closed. */
 import { type Faults, faultsTo } from '../../calc/network/fault.ts';
 import type { Network, Resistor } from '../../calc/network/types.ts';
-import { conductorOhm } from '../conductor.ts';
+import { ANY_SIZE, conductorOhm } from '../conductor.ts';
 import type { Facts } from '../facts.ts';
 import { insulationOf, type Model } from '../model.ts';
 import { fixedOhms } from '../ohms.ts';
-import { ANY_SIZE } from '../operate.ts';
-import { per } from '../perModel.ts';
+import { once, per } from '../perModel.ts';
 import { linkEdge } from '../ratings.ts';
 import { ambientC } from '../surroundings.ts';
 import { type Extreme, sourceOhm } from './battery.ts';
@@ -44,19 +43,33 @@ export interface NetCase {
   readonly opened?: ReadonlySet<number>;
 }
 
+/** Every conductor and device as it is in an extreme, in the order of the circuit's edges. */
+const resistorsAt = per((facts: Facts) => {
+  const { model, ratings } = facts;
+  const fixed = once(() => fixedOhms(model, ratings));
+  const cables = model.circuit.cables.length;
+  const at = (extreme: Extreme) => (): readonly Resistor[] =>
+    model.sides.edges.map(({ a, b }, edge) => {
+      const conductor = edge < cables ? cableOhmAt(facts, edge, extreme) : 0;
+      return { a, b, ohm: (fixed()[edge] ?? 0) + conductor };
+    });
+  return { highest: once(at('highest')), lowest: once(at('lowest')) };
+});
+
 /** The circuit as a network, elements in the order of its edges; a device that has opened stays as a piece of no length. */
 export function faultNetwork(facts: Facts, { extreme, batteryScale = 1, opened }: NetCase): Network {
-  const { model, ratings } = facts;
-  const { circuit, sides, settings } = model;
-  const fixed = fixedOhms(model, ratings);
+  const { model } = facts;
+  const { circuit, settings } = model;
+  const resistors = resistorsAt(facts)[extreme]();
   const firstLink = linkEdge(model, 0);
   return {
     nodes: circuit.nodes,
-    resistors: sides.edges.map(({ a, b }, edge): Resistor => {
-      if (opened?.has(edge - firstLink)) return { a, b: a, ohm: 1 };
-      const conductor = edge < firstLink ? cableOhmAt(facts, edge, extreme) : 0;
-      return { a, b, ohm: (fixed[edge] ?? 0) + conductor };
-    }),
+    resistors:
+      opened === undefined
+        ? resistors
+        : resistors.map((resistor, edge) =>
+            opened.has(edge - firstLink) ? { a: resistor.a, b: resistor.a, ohm: 1 } : resistor,
+          ),
     sources: circuit.sources.map((source) => ({
       plus: source.plus,
       minus: source.minus,
@@ -72,11 +85,43 @@ export function faultNetwork(facts: Facts, { extreme, batteryScale = 1, opened }
   };
 }
 
-/** Shorts from every node to the return; null where the sources contradict one another. */
-export function faultsOf(facts: Facts, of: NetCase): Faults | null {
+/** Shorts from every node to the return by the solver of networks; null where the sources contradict one another. */
+export function faultsByNetwork(facts: Facts, of: NetCase): Faults | null {
   const faults = faultsTo(faultNetwork(facts, of), returnOf(facts.model).node);
   return faults.ok ? faults : null;
 }
+
+/** The same where every live node has one way to the one source: resistances along it added up. Null of any other net. */
+function faultsAlongWays(facts: Facts, of: NetCase): Faults | null {
+  const { model } = facts;
+  const { circuit, ways, sides } = model;
+  const [source, ...others] = circuit.sources;
+  const isAlone = source !== undefined && others.length === 0 && circuit.alternators.length === 0;
+  if (!isAlone || !ways.radial || model.shorted || of.opened !== undefined) return null;
+  const { sources, resistors } = faultNetwork(facts, of);
+  const [{ volts = 0, ohm: ownOhm = 0 } = {}] = sources;
+  const fromPost = new Float64Array(circuit.nodes).fill(Number.NaN);
+  for (const node of [source.plus, source.minus]) fromPost[node] = 0;
+  for (const { edge, from, to } of ways.steps)
+    fromPost[to] = (fromPost[from] ?? Number.NaN) + (resistors[edge]?.ohm ?? Number.NaN);
+  const aheadOhm = ownOhm + (fromPost[returnOf(model).node] ?? Number.NaN);
+  // behind no held post there is no limit to a current: the network tells what then holds
+  if (!(aheadOhm > 0)) return null;
+  const ohm = sides.live.map((isLive, node) => (isLive ? aheadOhm + (fromPost[node] ?? Number.NaN) : null));
+  const whole = once(() => faultsByNetwork(facts, of));
+  return {
+    ok: true,
+    openVolts: sides.live.map((isLive) => (isLive ? volts : 0)),
+    ohm,
+    amps: ohm.map((ahead) => (ahead === null ? 0 : volts / ahead)),
+    sharesOf: (index) => whole()?.sharesOf(index) ?? null,
+    at: (node, faultOhm) => whole()?.at(node, faultOhm) ?? null,
+  };
+}
+
+/** Shorts from every live node to the return; null where the sources contradict one another. */
+export const faultsOf = (facts: Facts, of: NetCase): Faults | null =>
+  faultsAlongWays(facts, of) ?? faultsByNetwork(facts, of);
 
 export interface BothFaults {
   readonly highest: Faults;

@@ -26,10 +26,11 @@ export const seriesPairs = per((facts: Facts): readonly SeriesPair[] => {
   const regions = new Set(
     model.circuit.links.flatMap(({ a, b }) => [regionAt(model, a) ?? [], regionAt(model, b) ?? []].flat()),
   );
+  const fedNodes = new Set(model.circuit.loads.map(({ plus }) => plus));
   return [...regions].flatMap(({ nodes, links: border, feeding }) => {
     const inside = new Set(nodes);
     const branches = border.filter((link) => !feeding.includes(link));
-    const feedsLoad = model.circuit.loads.some(({ plus }) => inside.has(plus));
+    const feedsLoad = nodes.some((node) => fedNodes.has(node));
     // a chain to one place: whichever opens, the same goes dark
     if (branches.length + (feedsLoad ? 1 : 0) < 2) return [];
     return feeding.flatMap((main) =>

@@ -1,12 +1,11 @@
 /** Whether a capacitor is a source like any other: what it drives through a short, against what its conductors bear. */
-import { gauge } from '../../calc/conductor/gauge.ts';
-import { adiabaticK } from '../../calc/fault/adiabatic.ts';
+
+import { damageI2tA2s } from '../../calc/fault/adiabatic.ts';
 import { faultsTo } from '../../calc/network/fault.ts';
 import { type CapacitorLoop, capacitorFuseRatio } from '../../calc/supply/capacitor.ts';
-import { shortLimitC } from '../../calc/tables/adiabatic.ts';
+import { ANY_SIZE } from '../conductor.ts';
 import type { Facts } from '../facts.ts';
 import { cableOf } from '../model.ts';
-import { ANY_SIZE } from '../operate.ts';
 import { per } from '../perModel.ts';
 import { faultConductor } from '../short/conductor.ts';
 import { faultNetwork, returnOf } from '../short/net.ts';
@@ -31,13 +30,14 @@ function returnCables({ model }: Facts, minus: number): number[] {
   return [...new Set(own.flatMap((group) => groups[group] ?? []))];
 }
 
+/** A cable as a short finds it; null where it cannot be told, or is at its limit before the short begins. */
 function conductorOf(facts: Facts, index: number): CapacitorLoop['conductors'][number] | null {
   const cable = facts.model.circuit.cables[index];
   const size = facts.choice.trialSizes[index] ?? ANY_SIZE;
   const hot = faultConductor(facts, index, size);
   if (cable === undefined || hot === null) return null;
-  const { material, insulationC } = cableOf(cable, size);
-  return { areaMm2: gauge(size).areaMm2, k: adiabaticK(material, hot.startC, shortLimitC(insulationC)) };
+  const conductor = { cable: cableOf(cable, size), startC: hot.startC };
+  return damageI2tA2s(conductor.cable, conductor.startC) > 0 ? conductor : null;
 }
 
 /**
@@ -66,7 +66,7 @@ export const weakestCables = per((facts: Facts): readonly (WeakestCable | null)[
     for (const { cable, nodes } of [...ahead, ...back]) {
       const loopOhm = Math.min(...nodes.map((node) => faults.ohm[node] ?? Infinity));
       const conductor = conductorOf(facts, cable);
-      if (!(loopOhm > 0) || loopOhm === Infinity || conductor === null || !(conductor.k > 0)) continue;
+      if (!(loopOhm > 0) || loopOhm === Infinity || conductor === null) continue;
       const loop = { farads: fitting.capacitanceF.value, volts, loopOhm, conductors: [conductor] };
       const ratio = capacitorFuseRatio(loop);
       if (weakest === null || ratio > weakest.ratio) weakest = { cable, ratio, loop };

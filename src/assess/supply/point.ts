@@ -1,15 +1,15 @@
 /** The operating point with real sources: batteries behind their own resistance, alternators and chargers within their limits. */
-import type { GaugeId } from '../../calc/conductor/gauge.ts';
 import type { Network, NetworkInjection, NetworkLoad, NetworkSource, Resistor } from '../../calc/network/types.ts';
 import { alternatorHotA, type EngineSpeed } from '../../calc/supply/alternator.ts';
 import type { LimitedSource, LimitedState } from '../../calc/supply/limited.ts';
 import { type Charger, type SuppliedSolved, solveSupplied } from '../../calc/supply/supplied.ts';
 import type { FittingOf } from '../../plan/schema.ts';
+import { sweepAlongWays } from '../alongWays.ts';
 import type { Contact } from '../circuit.ts';
 import { conductorOhms } from '../conductor.ts';
+import { drawnA } from '../demand.ts';
 import type { Facts } from '../facts.ts';
 import { fixedOhms } from '../ohms.ts';
-import { ANY_SIZE } from '../operate.ts';
 import { heatingShareAt } from '../states.ts';
 import { postOhm } from './posts.ts';
 
@@ -137,7 +137,7 @@ function settle(facts: Facts, of: SupplyCase): SuppliedSolved | null | 'cannotCa
   const near = states.find(({ state }) => (state === 'rest') === (of.speed === 'off')) ?? states[0];
   if (near === undefined || model.shorted) return null;
   const fixed = fixedOhms(model, ratings);
-  const ohmsAt = conductorOhms(model, (cable): GaugeId => choice.trialSizes[cable] ?? ANY_SIZE);
+  const ohmsAt = conductorOhms(model, choice.trialSizes);
   const running = of.speed === 'off' ? null : of.speed;
   const limited = running === null ? [] : limitedOf(facts, running);
   const chargers = running === null ? [] : chargersOf(facts);
@@ -169,8 +169,47 @@ function settle(facts: Facts, of: SupplyCase): SuppliedSolved | null | 'cannotCa
   return before;
 }
 
+/** Engine off, one source, every contact closed, no current with a choice of way: swept out and back, without a matrix. */
+function alongWays(facts: Facts, of: SupplyCase): SupplyPoint | null {
+  const { model, operating, choice, ratings } = facts;
+  const { circuit, demands } = model;
+  const near = operating?.states.find(({ state }) => state === 'rest') ?? operating?.states[0];
+  const [battery, ...others] = batteries(facts);
+  const isPlain = of.speed === 'off' && model.ways.radial && !circuit.contacts.some((contact) => isOpen(contact, of));
+  if (near === undefined || battery === undefined || others.length > 0 || !isPlain || model.shorted) return null;
+  const ohmsAt = conductorOhms(model, choice.trialSizes);
+  const swept = sweepAlongWays(
+    model,
+    { volts: battery.volts, ohm: battery.ohm },
+    fixedOhms(model, ratings),
+    // what music draws in the mean is worked with the cables as warm as full output makes them
+    of.drawnA === null
+      ? (amps) => ohmsAt((cable) => heatingShareAt(model, cable) * (amps[cable] ?? 0))
+      : () => near.cableOhm,
+    (load, volts) => {
+      const demand = demands[load];
+      if (demand == null) return 0;
+      return of.drawnA === null ? drawnA(demand, volts) : (of.drawnA[load] ?? 0);
+    },
+    near.amps,
+  );
+  if (swept === null) return null;
+  return {
+    carried: true,
+    unfed: demands.map((demand) => demand === null),
+    loadVolts: demands.map((demand, load) => (demand === null ? null : (swept.loadVolts[load] ?? null))),
+    sourceAmps: [swept.totalA],
+    postsV: [battery.volts - battery.ohm * swept.totalA],
+    alternators: [],
+  };
+}
+
 /** The operating point in that case; null where none can be told. */
-export function supplyPoint(facts: Facts, of: SupplyCase): SupplyPoint | null {
+export const supplyPoint = (facts: Facts, of: SupplyCase): SupplyPoint | null =>
+  alongWays(facts, of) ?? supplyByNetwork(facts, of);
+
+/** The same of any net, by the solver of networks. */
+export function supplyByNetwork(facts: Facts, of: SupplyCase): SupplyPoint | null {
   const { circuit, demands } = facts.model;
   const solved = settle(facts, of);
   if (solved === null) return null;

@@ -31,7 +31,8 @@ const greatestBy = <T>(list: readonly T[], figure: (item: T) => number): T | und
 function feedFigure(facts: Facts, { runs }: Answers): Figure {
   const { model, choice } = facts;
   const { cables } = model.circuit;
-  const live = cables.flatMap(({ a }, index) => (model.sides.live[a] === true ? [index] : []));
+  const isLive = (index: number): boolean => model.sides.live[cables[index]?.a ?? -1] === true;
+  const live = [...cables.keys()].filter(isLive);
   const carried = (index: number): number => fullOf(facts, index) ?? 0;
   const most = Math.max(0, ...live.map(carried));
   const heaviest = live.filter((index) => carried(index) >= most * (1 - 1e-6));
@@ -39,7 +40,7 @@ function feedFigure(facts: Facts, { runs }: Answers): Figure {
   const run = runs.find(({ runId }) => runId === cables[feed ?? -1]?.run.id);
   if (feed === undefined || run === undefined) return nothing('gauge');
   const lot = choice.lots.find((candidate) => candidate.cables.includes(feed))?.cables ?? [feed];
-  const places = [feed, ...lot.filter((index) => index !== feed && live.includes(index))].flatMap((index): Place[] => {
+  const places = [feed, ...lot.filter((index) => index !== feed && isLive(index))].flatMap((index): Place[] => {
     const id = cables[index]?.run.id;
     return id === undefined ? [] : [{ kind: 'run', id }];
   });

@@ -1,3 +1,4 @@
+import { leastBendWhy } from '../../calc/conductor/dimensions.ts';
 import type { Assessment, Finding, Severity } from '../answer.ts';
 import { drawnRunsThatDecide } from '../drawnDrop.ts';
 import { type Facts, sizeOf } from '../facts.ts';
@@ -9,19 +10,34 @@ import { flippedBy } from './flips.ts';
 
 /** The derivation of a temperature that a finding names: no run has one of its own. */
 function fileHeating(facts: Facts, { rule, why, places, params: { currentA } }: Finding, book: WhyBook): void {
+  if (rule !== 'heating' || why === null || typeof currentA !== 'number') return;
   const cable = facts.model.circuit.cables.findIndex(({ run }) => run.id === places[0]?.id);
   const size = sizeOf(facts, cable);
-  if (rule !== 'heating' || why === null || size === null || typeof currentA !== 'number') return;
+  if (size === null) return;
   book.file(why, () => heatingWhy(facts, cable, size, currentA));
+}
+
+/** The derivation of a least bend radius. */
+function fileBend({ rule, why, params: { outsideMm } }: Finding, book: WhyBook): void {
+  if (rule !== 'bend-too-tight' || why === null || typeof outsideMm !== 'number') return;
+  book.file(why, () => leastBendWhy(outsideMm, 'nec', { outsideMm: { source: 'outsideDerived' } }));
 }
 
 /** All findings, gravest first and otherwise in the order of the rules; each says which assumption decides it. */
 export function tellFindings(facts: Facts, book: WhyBook): Finding[] {
   const found = RULES.flatMap((rule) => rule.check(facts));
   const { decided, looming } = flippedBy(facts, found);
-  const all = [...found.map((one) => ({ ...one, decidedBy: decided.get(one.id) ?? [] })), ...looming];
+  // what one finding tells for several places needs no second word on one of them
+  const isTold = new Set(found.flatMap(({ rule, places }) => places.map(({ id }) => `${rule}:${id}`)));
+  const all = [
+    ...found.map((one) => ({ ...one, decidedBy: decided.get(one.id) ?? [] })),
+    ...looming.filter(({ id }) => !isTold.has(id)),
+  ];
   all.sort((one, other) => rankOf(other.severity) - rankOf(one.severity));
-  for (const one of all) fileHeating(facts, one, book);
+  for (const one of all) {
+    fileHeating(facts, one, book);
+    fileBend(one, book);
+  }
   return all.map((one) => (one.why === null || book.has(one.why) ? one : { ...one, why: null }));
 }
 

@@ -1,10 +1,9 @@
-import { pickFamily } from '../../calc/fuse/family.ts';
 import type { FuseAnswer } from '../answer.ts';
 import { cableAmpacityA } from '../capacity.ts';
 import { type Facts, fullOfLink, ratingOf, sizeOf } from '../facts.ts';
-import { heldFamilies, ownFamilies } from '../families.ts';
 import { fuseOf } from '../fuseOf.ts';
 import { linkEdge } from '../ratings.ts';
+import { ratedLinks } from '../short/links.ts';
 import { heatingShareAt } from '../states.ts';
 import type { WhyBook } from '../whys/lazy.ts';
 import { needWhy, ratingWhy } from '../whys/rating.ts';
@@ -25,7 +24,7 @@ function ceilingsA(facts: Facts): ReadonlyMap<number | null, number> {
 /** An answer for every fuse and every fused output, in the order of the plan. */
 export function tellFuses(facts: Facts, book: WhyBook): FuseAnswer[] {
   const { model, operating } = facts;
-  const { circuit, settings } = model;
+  const { circuit } = model;
   const ceilings = ceilingsA(facts);
   return circuit.links.map((link, index): FuseAnswer => {
     const { fitting, terminal, link: wanted } = link;
@@ -40,8 +39,7 @@ export function tellFuses(facts: Facts, book: WhyBook): FuseAnswer[] {
       fittingId: fitting.id,
       terminal,
       ratingA,
-      family:
-        ratingA === null ? null : pickFamily(ratingA, heldFamilies(model, link), settings.systemV, ownFamilies(model)),
+      family: ratingA === null ? null : (ratedLinks(facts)[index]?.family?.id ?? null),
       chosen: !isFixed,
       neededA: fullA === null ? null : (operating?.needs[index] ?? null),
       ceilingA: ceilings.get(index) ?? null,

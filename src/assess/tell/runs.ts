@@ -46,6 +46,8 @@ function conductorC({ operating }: Facts, index: number): number | null {
   return stretches.length === 0 || stretches.includes(null) ? null : Math.max(...stretches.map((value) => value ?? 0));
 }
 
+type LotAnswer = Facts['choice']['lots'][number];
+
 const lotsByCable = per(
   ({ lots }: Facts['choice']) => new Map(lots.flatMap((lot) => lot.cables.map((cable) => [cable, lot] as const))),
 );
@@ -62,17 +64,14 @@ function cableAnswer(facts: Facts, cable: Cable, index: number, lengths: Lengths
   const dropV = point === null ? null : cableDropV(point, index);
   const limitA = limits[index] ?? Infinity;
   const { id } = cable.run;
-  return {
-    ...lengths,
+  const answer: RunAnswer = {
+    runId: id,
+    length: lengths.length,
+    whyLength: lengths.whyLength,
     gauge: size,
     chosen: !isFixed,
-    // worked out when they are first read: to whoever reads or prints the answer it is a plain object
-    get governs() {
-      return isFixed ? 'fixed' : (lot?.governs ?? null);
-    },
-    get smallest() {
-      return isFixed ? null : (lot?.smallest ?? null);
-    },
+    governs: 'fixed',
+    smallest: null,
     areaMm2: size === null ? null : gauge(size).areaMm2,
     fullA: told,
     heatingA: told === null ? null : told * heatingShareAt(model, index),
@@ -89,7 +88,19 @@ function cableAnswer(facts: Facts, cable: Cable, index: number, lengths: Lengths
         : book.file(`drop:${id}`, () => cableDropWhy(facts, cable, index, size, point)),
     whyAmpacity: size === null ? null : book.file(`ampacity:${id}`, () => cableAmpacityWhy(model, cable, size)),
   };
+  return isFixed ? answer : withChoice(answer, lot);
 }
+
+/** What bound the choice of a size is worked out when it is first read: to whoever reads or prints the answer it is a plain object. */
+const withChoice = (answer: RunAnswer, lot: LotAnswer | undefined): RunAnswer => ({
+  ...answer,
+  get governs() {
+    return lot?.governs ?? null;
+  },
+  get smallest() {
+    return lot?.smallest ?? null;
+  },
+});
 
 /** An answer for every run of the plan, in its order. */
 export function tellRuns(facts: Facts, book: WhyBook): RunAnswer[] {

@@ -1,31 +1,27 @@
 import type { Why } from '../../calc/why.ts';
+import { once } from '../perModel.ts';
 
 /**
  * Whys by id that are worked out when first asked for: a finger that drags needs none of them. To whoever reads or
  * prints it, it is a plain object.
  */
 export class WhyBook {
-  readonly #whys: Record<string, Why> = {};
+  readonly #works = new Map<string, () => Why>();
 
   /** Files a why under an id, and returns the id. */
   file(id: string, work: () => Why): string {
-    let known: Why | null = null;
-    Object.defineProperty(this.#whys, id, {
-      enumerable: true,
-      configurable: true,
-      get: (): Why => {
-        known ??= work();
-        return known;
-      },
-    });
+    this.#works.set(id, work);
     return id;
   }
 
   has(id: string): boolean {
-    return Object.hasOwn(this.#whys, id);
+    return this.#works.has(id);
   }
 
-  all(): Readonly<Record<string, Why>> {
-    return this.#whys;
-  }
+  /** All that is filed by now. */
+  readonly all = once((): Readonly<Record<string, Why>> => {
+    const whys: Record<string, Why> = {};
+    for (const [id, work] of this.#works) Object.defineProperty(whys, id, { enumerable: true, get: once(work) });
+    return whys;
+  });
 }
