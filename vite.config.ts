@@ -19,7 +19,10 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['tests/{calc,geom,plan,assess,words,cli}/**/*.test.ts', 'tests/*.test.ts'],
+          include: ['tests/{calc,geom,plan,assess,words,drawing,cli}/**/*.test.ts', 'tests/*.test.ts'],
+          // these rooms keep no state, so files share one load of the modules: each by itself took a second for it
+          isolate: false,
+          maxWorkers: '100%',
           sequence: { groupOrder: 0 },
         },
       },
@@ -28,8 +31,9 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'happy-dom',
-          include: ['tests/{desk,drawing,sketch,panels,storage,app}/**/*.test.{ts,tsx}'],
+          include: ['tests/{desk,sketch,panels,storage,app}/**/*.test.{ts,tsx}'],
           setupFiles: ['tests/support/canvasStub.ts', 'tests/support/cleanUp.ts'],
+          maxWorkers: '100%',
           sequence: { groupOrder: 1 },
         },
       },

@@ -87,6 +87,8 @@ async function main(): Promise<void> {
   try {
     for (const { scene, viewport, file } of shots) {
       const opened = await openPage(browser, served.url, viewport);
+      // the verdict comes with a chunk of its own, and the sheet is drawn with it
+      await opened.page.getByRole('region', { name: 'Answer' }).getByRole('heading', { level: 2 }).first().waitFor();
       await scene.act(opened);
       await opened.page.evaluate('document.fonts.ready.then(() => undefined)');
       await drawn(opened.page);

@@ -4,12 +4,12 @@
  */
 import { spawnSync } from 'node:child_process';
 import { loadavg } from 'node:os';
-import { fileURLToPath } from 'node:url';
 import { faultsTo } from '../../src/calc/network/fault.ts';
 import { solveNetwork } from '../../src/calc/network/solve.ts';
 import type { Network } from '../../src/calc/network/types.ts';
 import { deckOf, ngspiceVersion, runDeck } from '../calc/network/spice/ngspice.ts';
 import { greatestGap } from '../calc/network/spice/record.ts';
+import { built } from './built.ts';
 import { solveByDenseLu } from './denseNewton.ts';
 import { growth, type Measured, measure } from './measure.ts';
 import { radialNet } from './radial.ts';
@@ -111,10 +111,11 @@ for (const size of SIZES) {
 const solveGrowth = tellGrowth('solve', solves);
 const faultGrowth = tellGrowth('fault at every node', faults);
 
+const assessOne = await built('./assessOne.ts');
+
 /** The assessment in a process of its own, ended after a minute. */
 function assessed(runs: number, gauges: 'fixed' | 'auto'): Measured | null {
-  const script = fileURLToPath(new URL('./assessOne.ts', import.meta.url));
-  const args = ['--import', 'tsx', script, `${runs}`, gauges, `${MOST_MS / 2}`];
+  const args = [assessOne, `${runs}`, gauges, `${MOST_MS / 2}`];
   const { status, stdout, stderr, signal } = spawnSync(process.execPath, args, { encoding: 'utf8', timeout: MOST_MS });
   if (signal !== null) return null;
   if (status !== 0) throw new Error(stderr);

@@ -1,5 +1,5 @@
 /** Processor time, not time on the clock: on a busy machine nothing would be warm. */
-const WARM_CPU_MS = 600;
+const WARM_CPU_MS = 2500;
 const WARM_CALLS = 3;
 const SAMPLES = 15;
 /** A sample is no shorter than this, so that the clock can tell it. */

@@ -29,12 +29,8 @@ afterAll(async () => {
   await browser.close();
   server.close();
 });
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
-/** Opens a blank page for its origin (once in a test), then shows `body` in its place. */
+/** Opens a blank page for its origin where none is open, then shows `body` in its place. */
 async function show(body: string, head = ''): Promise<OpenedPage> {
   opened ??= await openPage(browser, url, 'tablet');
   await opened.page.setContent(
@@ -46,6 +42,12 @@ async function show(body: string, head = ''): Promise<OpenedPage> {
 }
 
 describe('a clean page', () => {
+  // what went wrong in a page stays written down, so the next test takes another
+  afterEach(async () => {
+    await opened?.close();
+    opened = undefined;
+  });
+
   it('is clean, and stays clean while nothing goes wrong', async () => {
     const { expectClean } = await show('<p>Nothing here</p>');
     expect(() => expectClean()).not.toThrow();

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage, type ViewportName } from '../support/browser.ts';
-import { clipped, overlaps, sidewaysScroll, smallTargets } from '../support/layout.ts';
+import { layoutFaults } from '../support/layout.ts';
 import { untilText } from '../support/reading.ts';
 import { close, openFile, openList, selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
@@ -77,12 +77,7 @@ describe.each(SCREENS)('%s', (screen) => {
     const wanted: Record<string, string[]> = {};
     for (const [state, bring] of STATES) {
       await bring(user);
-      found[state] = [
-        ...(await clipped(user.page)).map((line) => `cut off: ${line}`),
-        ...(await overlaps(user.page)).map((line) => `overlapping: ${line}`),
-        ...(await sidewaysScroll(user.page)).map((line) => `sideways: ${line}`),
-        ...(await smallTargets(user.page)).map((line) => `too small: ${line}`),
-      ];
+      found[state] = await layoutFaults(user.page);
       wanted[state] = [];
     }
     expect(found).toEqual(wanted);

@@ -1,10 +1,12 @@
 import type { Browser, BrowserContextOptions } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { axe } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import type { Finger } from '../support/finger.ts';
 import { textOf, untilText } from '../support/reading.ts';
 import { answerByHand } from './support/byHand.ts';
 import { drawRoute, PLAN_NAME } from './support/draw.ts';
+import { KeyboardUser } from './support/keyboard.ts';
 import {
   figure,
   headline,
@@ -19,11 +21,12 @@ import {
 } from './support/reading.ts';
 import { type At, lengthM, placeOf, ROUTE, RUNS, UNPROTECTED_M } from './support/route.ts';
 import { type Mappings, TouchUser } from './support/touch.ts';
+import { typeRoute } from './support/type.ts';
 
 /**
  * A tablet held in the hand: a plan drawn by touch alone on what is visible, its answer read from the page's text and
  * compared with figures worked out from published tables (support/publishedTables.ts names each). Nothing of the
- * page's code takes part.
+ * page's code takes part. The same plan comes of typing it into the list beside the sketch.
  */
 let browser: Browser;
 let opened: OpenedPage | undefined;
@@ -112,9 +115,21 @@ describe('a plan drawn by touch', () => {
   });
 });
 
+describe('the same plan typed into the list by keyboard alone', () => {
+  it('has the bytes of the drawn one but for ids, and the accessibility checker finds nothing', async () => {
+    opened = await openPage(browser, inject('pageUrl'), 'tablet', { hasTouch: false, isMobile: false });
+    const typed = await typeRoute(new KeyboardUser(opened.page));
+    expect(withoutIds(typed)).toBe(withoutIds(kept.text));
+    await untilText(opened.page, 'Provisional: 7 lengths to tape');
+    expect(await axe(opened.page)).toEqual([]);
+    opened.expectClean();
+  });
+});
+
 describe('while a finger drags the fuse', () => {
   /** How far along the straight cable from the battery the finger takes the fuse. */
   const FAR_M = 0.5;
+  const unprotectedM = async () => metres(await shownValue(user.page, 'Longest unprotected'));
 
   it('the unprotected length has changed; the saved plan and the history have not, until it lifts', async () => {
     await openAgain();
@@ -128,7 +143,7 @@ describe('while a finger drags the fuse', () => {
 
     await finger.down(user.spot(fuse, 'Engine bay'));
     await finger.move(user.spot(far, 'Engine bay'));
-    expect(metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(FAR_M, 2);
+    await expect.poll(unprotectedM).toBeCloseTo(FAR_M, 2);
     // beyond 450 mm bare cable is a stop (our rules, section 6)
     expect(await headline(page)).toBe('1 to stop for');
     expect(await savedText(page)).toBe(kept.text);
@@ -179,7 +194,7 @@ describe('while a finger drags the fuse', () => {
     await finger.move(
       user.spot(between(placeOf('Battery'), placeOf('Main fuse'), FAR_M / UNPROTECTED_M), 'Engine bay'),
     );
-    expect(metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(FAR_M, 2);
+    await expect.poll(unprotectedM).toBeCloseTo(FAR_M, 2);
 
     await happens(finger);
     expect(await shownValue(page, 'Longest unprotected')).toBe(`${Math.round(UNPROTECTED_M * 100)} cm`);

@@ -15,13 +15,15 @@ function run(args: readonly string[], input = '') {
 
 describe('the command line', { timeout: 60_000 }, () => {
   let folder = '';
+  let ofDemo: ReturnType<typeof run>;
   beforeAll(() => {
+    ofDemo = run([DEMO]);
     folder = mkdtempSync(join(tmpdir(), 'feedrun-'));
   });
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
   it('prints the answer as JSON with its sentences, and ends with 0', () => {
-    const { status, stdout, stderr } = run([DEMO]);
+    const { status, stdout, stderr } = ofDemo;
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     const answer = JSON.parse(stdout);
     expect(answer.headline).toEqual({ kind: 'stop', count: 1, sentence: '1 to stop for' });
@@ -34,7 +36,7 @@ describe('the command line', { timeout: 60_000 }, () => {
   it('reads a plan from standard input', () => {
     const { status, stdout } = run(['-'], readFileSync(DEMO, 'utf8'));
     expect(status).toBe(0);
-    expect(stdout).toBe(run([DEMO]).stdout);
+    expect(stdout).toBe(ofDemo.stdout);
   });
 
   it.each([

@@ -7,17 +7,8 @@ import type { Shape } from '../../src/drawing/shapes.ts';
 import { blockSymbol, LOCK, SYMBOLS } from '../../src/drawing/symbols.ts';
 import { newFitting } from '../../src/plan/create.ts';
 import type { FittingKind, Plan, Sheet } from '../../src/plan/schema.ts';
-import {
-  answerWith,
-  BENCH,
-  emptyPlan,
-  feedPlan,
-  runAnswer,
-  sourceAnswer,
-  VAN,
-  withFittings,
-  withRun,
-} from './support/plans.ts';
+import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+import { BENCH, emptyPlan, feedPlan, VAN, withFittings, withRun } from './support/plans.ts';
 
 const words: LabelWords = {
   length: (m) => `${m} m`,

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { drawHazards, seenStretch } from '../../src/drawing/hazard.ts';
 import { pointsOfFlat } from '../../src/drawing/runs.ts';
 import { polylineLength } from '../../src/geom/polyline.ts';
-import { answerWith, emptyPlan, feedPlan, runAnswer, sourceAnswer, withFittings, withRun } from './support/plans.ts';
+import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+import { emptyPlan, feedPlan, withFittings, withRun } from './support/plans.ts';
 
 const drawnM = (flat: readonly number[]): number => polylineLength(pointsOfFlat(flat));
 

@@ -4,6 +4,8 @@ import type { GaugeId } from '../../src/calc/conductor/gauge.ts';
 import type { Why } from '../../src/calc/why.ts';
 import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
 import type { Fitting, FittingKind, Plan, Run, RunKind } from '../../src/plan/schema.ts';
+import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+import { terminalRef } from '../support/terminal.ts';
 
 const SHEET = 'sheet';
 
@@ -28,11 +30,6 @@ const RUNS: readonly (readonly [string, RunKind, string, string])[] = [
   ['fromRear', 'ground', 'rear.ground', 'rearGround.body'],
 ];
 
-function terminal(text: string): { fittingId: string; terminal: string } {
-  const [fittingId = '', name = ''] = text.split('.');
-  return { fittingId, terminal: name };
-}
-
 function fittingOf([kind, id, name, xM, yM]: (typeof PLACES)[number]): Fitting {
   const fitting: Fitting = newFitting(kind, { id, name, sheetId: SHEET, at: { xM, yM } });
   if (fitting.kind !== 'amplifier') return fitting;
@@ -45,7 +42,7 @@ function fittingOf([kind, id, name, xM, yM]: (typeof PLACES)[number]): Fitting {
 }
 
 const runOf = ([id, kind, from, to]: (typeof RUNS)[number]): Run =>
-  newRun({ id, name: '', kind, sheetId: SHEET, from: terminal(from), to: terminal(to), bends: [] });
+  newRun({ id, name: '', kind, sheetId: SHEET, from: terminalRef(from), to: terminalRef(to), bends: [] });
 
 /** Battery, main fuse, pass-through, block, two unlike amplifiers, two grounds. */
 export function examplePlan(): Plan {
@@ -76,12 +73,10 @@ function exampleWhy(bodyOhm: number): Why {
   };
 }
 
-function runAnswer(run: Run, index: number): RunAnswer {
-  return {
-    runId: run.id,
+function answerOf(run: Run, index: number): RunAnswer {
+  return runAnswer(run.id, {
     length: { lengthM: 0.6 + index * 0.4, origin: run.tapedM === null ? 'drawn' : 'taped', plusMinusM: 0.1 },
     gauge: gauge(run.kind === 'remote' ? 'sae:18' : 'sae:1/0'),
-    chosen: true,
     governs: 'drop',
     smallest: gauge('sae:2'),
     areaMm2: 47.6,
@@ -96,8 +91,7 @@ function runAnswer(run: Run, index: number): RunAnswer {
     whyLength: 'why.body',
     whySize: 'why.body',
     whyDrop: 'why.body',
-    whyAmpacity: null,
-  };
+  });
 }
 
 const fuse = (fittingId: string, slot: string | null, ratingA: number): FuseAnswer => ({
@@ -155,9 +149,8 @@ const FINDINGS: readonly Finding[] = [
 /** A stop, a fix and a note; every kind of figure. */
 export function exampleAnswer(plan: Plan): Assessment {
   const figure = { places: [], provisional: false, why: 'why.body' } as const;
-  return {
+  return answerWith({
     planId: plan.id,
-    ruleSet: 'vehicle',
     headline: plan.fittings.length === 0 ? { kind: 'empty', count: 0 } : { kind: 'stop', count: 1 },
     notTold: [
       { kind: 'lengthsNotTaped', ids: plan.runs.map(({ id }) => id) },
@@ -171,7 +164,7 @@ export function exampleAnswer(plan: Plan): Assessment {
       unprotected: { ...figure, value: 0.76, unit: 'm', governs: 'drawn', provisional: true },
     },
     findings: plan.fittings.length === 0 ? [] : FINDINGS,
-    runs: plan.runs.map(runAnswer),
+    runs: plan.runs.map(answerOf),
     fuses: [fuse('mainFuse', null, 125), fuse('block', 'out1', 50), fuse('block', 'out2', 100)],
     amplifiers: ['front', 'rear'].map((fittingId, index) => ({
       fittingId,
@@ -188,18 +181,15 @@ export function exampleAnswer(plan: Plan): Assessment {
       whyDrop: 'why.body',
     })),
     sources: [
-      {
-        fittingId: 'bat',
+      sourceAnswer('bat', {
         unprotectedM: 0.76,
         plusMinusM: 0.1,
         runIds: ['batToFuse'],
         totalUnprotectedM: 0.76,
         endsAt: { fittingId: 'mainFuse', terminal: null },
         why: 'why.body',
-      },
+      }),
     ],
-    sizingState: 'rest',
-    leastCopperProven: true,
     assumptions: [
       {
         path: 'settings.bodyOhm',
@@ -211,17 +201,6 @@ export function exampleAnswer(plan: Plan): Assessment {
       { path: 'rear.efficiency', value: 0.8, origin: 'assumed', source: 'commonPractice', note: null },
       { path: 'rear.regulated', value: true, origin: 'assumed', source: 'feedrunRules', note: null },
     ],
-    supply: {
-      amplifiers: [],
-      meanOffA: null,
-      meanRunningA: null,
-      alternators: [],
-      deficitIdleA: null,
-      deficitCruiseA: null,
-      groups: [],
-      postsV: { off: null, idle: null, cruise: null },
-    },
-    shorts: [],
     rulesChecked: ['unprotected-length', 'drop-cables'],
     rulesNotChecked: [{ rule: 'charging', why: 'noAlternator' }],
     whys: { 'why.body': exampleWhy(plan.settings.bodyOhm.value) },
@@ -229,5 +208,5 @@ export function exampleAnswer(plan: Plan): Assessment {
     zones: Object.fromEntries(
       [...plan.fittings, ...plan.runs].map(({ id }) => [id, id === 'bat' ? ('bay' as const) : ('cargo' as const)]),
     ),
-  };
+  });
 }

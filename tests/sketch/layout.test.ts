@@ -9,7 +9,8 @@ import { cameraShowing, fittedCamera } from '../../src/sketch/cameras.ts';
 import { barStepM, coarseStepM, gridStepM, linesBetween } from '../../src/sketch/grid.ts';
 import { LABEL_MAX_PX, layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
 import { snapPoint } from '../../src/sketch/snap.ts';
-import { answerWith, BENCH, emptyPlan, feedPlan, SHEET, VAN } from '../drawing/support/plans.ts';
+import { BENCH, emptyPlan, feedPlan, SHEET, VAN } from '../drawing/support/plans.ts';
+import { answerWith } from '../support/answers.ts';
 
 const sheetOf = (plan: Plan) => {
   const [sheet] = plan.sheets;

@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { liveFigures } from '../../src/sketch/liveFigures.ts';
 import type { HandState } from '../../src/sketch/tools/state.ts';
 import { unitsFor } from '../../src/words/index.ts';
-import { answerWith, emptyPlan, feedPlan, runAnswer, sourceAnswer, withFittings } from '../drawing/support/plans.ts';
+import { emptyPlan, feedPlan, withFittings } from '../drawing/support/plans.ts';
+import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 
 const length = (lengthM: number) => ({ lengthM, origin: 'drawn', plusMinusM: 0.1 }) as const;
 const answer = answerWith({

@@ -4,6 +4,7 @@ import { addFitting } from '../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../src/plan/edits/addRun.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { FittingKind, Plan, RunKind } from '../../src/plan/schema.ts';
+import { terminalRef } from './terminal.ts';
 
 const SHEET = 'sheet';
 
@@ -53,11 +54,6 @@ const RUNS: readonly (readonly [kind: RunKind, from: string, to: string])[] = [
   ['ground', 'second.negative', 'ground.body'],
 ];
 
-const refOf = (text: string) => {
-  const [fittingId = '', terminal = ''] = text.split('.');
-  return { fittingId, terminal };
-};
-
 export function everyFitting(): Plan {
   const outline = DEFAULT_OUTLINES.panelVan;
   const empty = newPlan({ id: 'every', name: 'Every fitting', sheetId: SHEET, outline, mirrored: false });
@@ -70,7 +66,15 @@ export function everyFitting(): Plan {
     (plan, [kind, from, to], index) =>
       addRun(
         plan,
-        newRun({ id: `run${index}`, name: '', kind, sheetId: SHEET, from: refOf(from), to: refOf(to), bends: [] }),
+        newRun({
+          id: `run${index}`,
+          name: '',
+          kind,
+          sheetId: SHEET,
+          from: terminalRef(from),
+          to: terminalRef(to),
+          bends: [],
+        }),
       ),
     placed,
   );

@@ -5,6 +5,17 @@ import { measureLayout } from './measureLayout.ts';
 /** The least width and height of anything a finger is to hit, in CSS pixels. */
 const LEAST_TARGET_PX = 44;
 
+/** All of what follows, measured once: each line with what kind of fault it is. */
+export async function layoutFaults(page: Page): Promise<string[]> {
+  const { clipped, overlapping, sideways, small } = await page.evaluate(measureLayout, LEAST_TARGET_PX);
+  return [
+    ...clipped.map((line) => `cut off: ${line}`),
+    ...overlapping.map((line) => `overlapping: ${line}`),
+    ...sideways.map((line) => `sideways: ${line}`),
+    ...small.map((line) => `too small: ${line}`),
+  ];
+}
+
 /** Pairs of controls that lie on one another, neither being inside the other. */
 export async function overlaps(page: Page): Promise<string[]> {
   return (await page.evaluate(measureLayout, LEAST_TARGET_PX)).overlapping;

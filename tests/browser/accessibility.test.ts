@@ -3,14 +3,10 @@ import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vi
 import { axe } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import { untilText } from '../support/reading.ts';
-import { drawRoute } from './support/draw.ts';
-import { KeyboardUser } from './support/keyboard.ts';
-import { withoutIds } from './support/reading.ts';
 import { close, openDialog, openList, openWhy, selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
-import { typeRoute } from './support/type.ts';
 
-/** The list beside the sketch: a plan can be built from it by keyboard alone, and it is the same plan. */
+/** The page as the accessibility checker sees it, in every state that a visitor can bring it to. */
 let browser: Browser;
 let opened: OpenedPage | undefined;
 
@@ -21,25 +17,6 @@ afterAll(() => browser.close());
 afterEach(async () => {
   await opened?.close();
   opened = undefined;
-});
-
-describe('a plan built from the list', () => {
-  let typed = '';
-
-  it('is typed by keyboard alone, and the accessibility checker finds nothing', async () => {
-    opened = await openPage(browser, inject('pageUrl'), 'tablet', { hasTouch: false, isMobile: false });
-    typed = await typeRoute(new KeyboardUser(opened.page));
-    await untilText(opened.page, 'Provisional: 7 lengths to tape');
-    expect(await axe(opened.page)).toEqual([]);
-    opened.expectClean();
-  });
-
-  it('has the bytes of the plan drawn by touch, but for ids', async () => {
-    opened = await openPage(browser, inject('pageUrl'), 'tablet');
-    const drawn = await drawRoute(new TouchUser(opened));
-    expect(withoutIds(typed)).toBe(withoutIds(drawn));
-    opened.expectClean();
-  });
 });
 
 describe.each(['tablet', 'phone'] as const)('the accessibility checker finds nothing: %s', (screen) => {
