@@ -169,6 +169,7 @@ export interface AmplifierAnswer {
   dropWholeV: number | null;
   dropWholePercent: number | null;
   whyCurrent: string | null;
+  whyTerminal: string | null;
   whyDrop: string | null;
 }
 
@@ -249,7 +250,13 @@ export interface ShortAnswer {
 /** What music asks of batteries and alternators; null where it cannot be told. */
 export interface SupplyAnswer {
   /** In the mean, A: with the engine off, and at the charging voltage. */
-  amplifiers: readonly { fittingId: string; meanOffA: number | null; meanRunningA: number | null }[];
+  amplifiers: readonly {
+    fittingId: string;
+    meanOffA: number | null;
+    meanRunningA: number | null;
+    whyMeanOff: string | null;
+    whyMeanRunning: string | null;
+  }[];
   /** All loads together, the vehicle's own left out. */
   meanOffA: number | null;
   meanRunningA: number | null;
@@ -264,12 +271,22 @@ export interface SupplyAnswer {
     /** At its limit at full output: the batteries carry the rest, and the posts fall. */
     saturatedIdle: boolean | null;
     saturatedCruise: boolean | null;
+    whyIdleHot: string;
+    whyCruiseHot: string;
   }[];
   /** What the batteries must add in the mean, the vehicle's own draw counted, A. */
   deficitIdleA: number | null;
   deficitCruiseA: number | null;
+  whyDeficitIdle: string | null;
+  whyDeficitCruise: string | null;
   /** Batteries that feed as one with the engine off, and how long they do. */
-  groups: readonly { fittingIds: readonly string[]; meanA: number; minutesOff: number | null }[];
+  groups: readonly {
+    fittingIds: readonly string[];
+    meanA: number;
+    minutesOff: number | null;
+    /** In seconds. */
+    whyPlay: string | null;
+  }[];
   /** Lowest voltage between any battery's posts with everything at full output, V. */
   postsV: { off: number | null; idle: number | null; cruise: number | null };
 }

@@ -60,6 +60,7 @@ export function assess(plan: Plan): Assessment {
   const amplifiers = tellAmplifiers(facts, book);
   const sources = tellSources(facts, book);
   const shorts = tellShorts(facts, book);
+  const supply = tellSupply(facts, book);
   const findings = tellFindings(facts, book);
   return {
     planId: plan.id,
@@ -72,7 +73,7 @@ export function assess(plan: Plan): Assessment {
     fuses,
     amplifiers,
     sources,
-    supply: tellSupply(facts),
+    supply,
     shorts,
     sizingState: sizingState(facts),
     leastCopperProven: choice.proven,

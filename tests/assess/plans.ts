@@ -68,3 +68,12 @@ export const fixed = (): Plan =>
     .run('main.out', 'amp.supply', 5, { size: 'mm2:16' })
     .run('amp.ground', 'g.body', 0.5, { size: 'awg:6' })
     .done();
+
+/** One amplifier on a battery that an alternator too small for it feeds. */
+export const charged = (): Plan => {
+  const plan = single();
+  const { fittings } = new PlanOf()
+    .fitting('alternator', 'alternator', { ratedA: { value: 60, origin: 'told' } })
+    .done();
+  return { ...plan, fittings: [...plan.fittings, ...fittings] };
+};

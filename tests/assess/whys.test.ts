@@ -3,7 +3,7 @@ import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { gauge, isGaugeId } from '../../src/calc/conductor/gauge.ts';
 import { evaluateWhy } from '../calc/evaluateWhy.ts';
-import { fixed, mixed, single, twoBatteries } from './plans.ts';
+import { charged, fixed, mixed, single, twoBatteries } from './plans.ts';
 
 /** Each shown figure beside the id of its why. */
 function shown(answer: Assessment): [figure: string, value: number | null, why: string | null][] {
@@ -21,7 +21,23 @@ function shown(answer: Assessment): [figure: string, value: number | null, why: 
     ]),
     ...answer.amplifiers.flatMap((amplifier): [string, number | null, string | null][] => [
       [`${amplifier.fittingId} current`, amplifier.fullA, amplifier.whyCurrent],
+      [`${amplifier.fittingId} volts`, amplifier.terminalV, amplifier.whyTerminal],
       [`${amplifier.fittingId} drop`, amplifier.dropCablesV, amplifier.whyDrop],
+    ]),
+    ...answer.supply.amplifiers.flatMap((amplifier): [string, number | null, string | null][] => [
+      [`${amplifier.fittingId} mean off`, amplifier.meanOffA, amplifier.whyMeanOff],
+      [`${amplifier.fittingId} mean running`, amplifier.meanRunningA, amplifier.whyMeanRunning],
+    ]),
+    ...answer.supply.alternators.flatMap((alternator): [string, number | null, string | null][] => [
+      [`${alternator.fittingId} idle`, alternator.idleHotA, alternator.whyIdleHot],
+      [`${alternator.fittingId} cruise`, alternator.cruiseHotA, alternator.whyCruiseHot],
+    ]),
+    ['deficit idle', answer.supply.deficitIdleA, answer.supply.whyDeficitIdle],
+    ['deficit cruise', answer.supply.deficitCruiseA, answer.supply.whyDeficitCruise],
+    ...answer.supply.groups.map(({ fittingIds, minutesOff, whyPlay }): [string, number | null, string | null] => [
+      `${fittingIds} play`,
+      minutesOff === null ? null : 60 * minutesOff,
+      whyPlay,
     ]),
     ...answer.sources.map((source): [string, number | null, string | null] => [
       `${source.fittingId} unprotected`,
@@ -36,32 +52,35 @@ function shown(answer: Assessment): [figure: string, value: number | null, why: 
   ];
 }
 
-describe.each(Object.entries({ single, mixed, twoBatteries, fixed }))('every why of the plan %s', (_, plan) => {
-  const answer = assess(plan());
+describe.each(Object.entries({ single, mixed, twoBatteries, fixed, charged }))(
+  'every why of the plan %s',
+  (_, plan) => {
+    const answer = assess(plan());
 
-  it('gives the figure it stands beside when it is worked out again from what it shows', () => {
-    let count = 0;
-    for (const [name, value, id] of shown(answer)) {
-      if (value === null || id === null) continue;
-      const why = answer.whys[id];
-      if (why === undefined) throw new Error(`${name}: no why ${id}`);
-      const worked = evaluateWhy(why);
-      expect(Math.abs(worked - value), name).toBeLessThanOrEqual(1e-7 * Math.max(1, Math.abs(value)));
-      count += 1;
-    }
-    expect(count).toBeGreaterThan(15);
-  });
+    it('gives the figure it stands beside when it is worked out again from what it shows', () => {
+      let count = 0;
+      for (const [name, value, id] of shown(answer)) {
+        if (value === null || id === null) continue;
+        const why = answer.whys[id];
+        if (why === undefined) throw new Error(`${name}: no why ${id}`);
+        const worked = evaluateWhy(why);
+        expect(Math.abs(worked - value), name).toBeLessThanOrEqual(1e-7 * Math.max(1, Math.abs(value)));
+        count += 1;
+      }
+      expect(count).toBeGreaterThan(15);
+    });
 
-  it('stands beside every figure that is told', () => {
-    const without = shown(answer).filter(([, value, why]) => value !== null && why === null);
-    expect(without.map(([name]) => name)).toEqual([]);
-  });
+    it('stands beside every figure that is told', () => {
+      const without = shown(answer).filter(([, value, why]) => value !== null && why === null);
+      expect(without.map(([name]) => name)).toEqual([]);
+    });
 
-  it('leaves none that does not work out, and none that a finding points at in vain', () => {
-    for (const [id, why] of Object.entries(answer.whys)) expect(() => evaluateWhy(why), id).not.toThrow();
-    for (const { why, id } of answer.findings) if (why !== null) expect(answer.whys, id).toHaveProperty([why]);
-  });
-});
+    it('leaves none that does not work out, and none that a finding points at in vain', () => {
+      for (const [id, why] of Object.entries(answer.whys)) expect(() => evaluateWhy(why), id).not.toThrow();
+      for (const { why, id } of answer.findings) if (why !== null) expect(answer.whys, id).toHaveProperty([why]);
+    });
+  },
+);
 
 describe('an assumption in a why', () => {
   it('names the path at which it can be edited', () => {

@@ -178,6 +178,7 @@ export function exampleAnswer(plan: Plan): Assessment {
       dropWholeV: 0.6,
       dropWholePercent: 5,
       whyCurrent: 'why.body',
+      whyTerminal: 'why.body',
       whyDrop: 'why.body',
     })),
     sources: [

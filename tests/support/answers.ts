@@ -68,6 +68,8 @@ export function answerWith(patch: Partial<Assessment> = {}): Assessment {
       alternators: [],
       deficitIdleA: null,
       deficitCruiseA: null,
+      whyDeficitIdle: null,
+      whyDeficitCruise: null,
       groups: [],
       postsV: { off: null, idle: null, cruise: null },
     },

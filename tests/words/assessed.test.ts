@@ -12,6 +12,7 @@ import type { Plan } from '../../src/plan/schema.ts';
 import { notCheckedOf, notToldOf, remedyOf, sentenceOf } from '../../src/words/answer.ts';
 import { words } from '../../src/words/full.ts';
 import { nameOfId } from '../../src/words/index.ts';
+import { charged } from '../assess/plans.ts';
 import { examplePlan } from '../panels/fixture.ts';
 
 const plan = examplePlan();
@@ -37,6 +38,7 @@ const PLANS: Readonly<Record<string, Plan>> = {
   'too small a fuse': changeFitting(plan, 'mainFuse', { link: { ratingA: 30, family: 'auto' } }),
   "above the maker's": changeFitting(plan, 'rear', { externalFuseMaxA: 40 }),
   'an unused output': addOutput(plan, 'block'),
+  charged: charged(),
   unregulated: setInput(plan, 'rear.regulated', false, 'told'),
 };
 

@@ -24,7 +24,7 @@ export const belowCutOut: Rule = {
           places: [fittingPlace(fitting)],
           params: { terminalV, cutOutV },
           source: 'commonPractice',
-          why: `current:${fitting.id}`,
+          why: terminalV === null ? `current:${fitting.id}` : `terminal:${fitting.id}`,
         }),
       ];
     });

@@ -22,6 +22,7 @@ export const chargingDeficit: Rule = {
         places: [first, ...rest],
         params: { deficitA, demandA, outputA, speed },
         source: 'chargeBalance',
+        why: `deficit:${speed}`,
       }),
     ] satisfies Finding[];
   },

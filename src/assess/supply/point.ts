@@ -61,7 +61,7 @@ function alternatorPosts({ model }: Facts): Posts[] {
   });
 }
 
-const plateOf = ({ ratedA, idleA, hotShare }: FittingOf<'alternator'>) => ({
+export const plateOf = ({ ratedA, idleA, hotShare }: FittingOf<'alternator'>) => ({
   ratedA: ratedA.value,
   idleA: idleA?.value ?? null,
   hotShare: hotShare.value,

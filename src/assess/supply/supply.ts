@@ -1,7 +1,8 @@
 /** What music asks of batteries and alternators: mean currents, charging balance, minutes with the engine off. */
 import type { EngineSpeed } from '../../calc/supply/alternator.ts';
-import { playTimeS, sharedByCapacity } from '../../calc/supply/endurance.ts';
+import { playTimeS, type Store, sharedByCapacity } from '../../calc/supply/endurance.ts';
 import { meanCurrentA } from '../../calc/supply/mean.ts';
+import type { FittingOf } from '../../plan/schema.ts';
 import type { CircuitLoad } from '../circuit.ts';
 import type { Facts } from '../facts.ts';
 import { per } from '../perModel.ts';
@@ -14,6 +15,7 @@ interface Group {
   /** As indices of the circuit's sources. */
   readonly sources: readonly number[];
   readonly meanA: number;
+  readonly stores: readonly Store[];
   /** Until the first of them has given its usable share, s; null where nothing is drawn from them. */
   readonly playS: number | null;
 }
@@ -38,14 +40,21 @@ interface Supply {
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 
+/** Output stage, as far as its mean current goes. */
+export const stageOf = ({ ampClass }: FittingOf<'amplifier'>): 'B' | 'D' => (ampClass === 'D' ? 'D' : 'B');
+
+/** Mean over peak power of what it plays. */
+export const dutyOf = ({ settings }: Facts['model'], { duty }: FittingOf<'amplifier'>): number =>
+  duty ?? settings.duty.value;
+
 /** Mean current of a load of which the full current is told, A: music for an amplifier, all of it for any other. */
 function meanOf({ model }: Pick<Facts, 'model'>, { fitting }: CircuitLoad, fullA: number): number {
   if (fitting.kind === 'load' || fullA === 0) return fullA;
   return meanCurrentA({
-    stage: fitting.ampClass === 'D' ? 'D' : 'B',
+    stage: stageOf(fitting),
     fullA,
     idleA: fitting.idleA.value,
-    duty: fitting.duty ?? model.settings.duty.value,
+    duty: dutyOf(model, fitting),
   });
 }
 
@@ -75,15 +84,13 @@ function groupOf({ model }: Facts, sources: readonly number[], { sourceAmps }: S
   const { circuit, settings } = model;
   const capacitiesAh = sources.map((source) => circuit.sources[source]?.fitting.capacityAh.value ?? 0);
   const meanA = Math.max(0, sum(sources.map((source) => sourceAmps[source] ?? 0)));
-  const playS = playTimeS(
-    sharedByCapacity(capacitiesAh, meanA).map((currentA, index) => ({
-      capacityAh: capacitiesAh[index] ?? 0,
-      usableShare: settings.usableShare.value,
-      peukert: settings.peukert.value,
-      currentA,
-    })),
-  );
-  return { sources, meanA, playS };
+  const stores = sharedByCapacity(capacitiesAh, meanA).map((currentA, index) => ({
+    capacityAh: capacitiesAh[index] ?? 0,
+    usableShare: settings.usableShare.value,
+    peukert: settings.peukert.value,
+    currentA,
+  }));
+  return { sources, meanA, stores, playS: playTimeS(stores) };
 }
 
 /** Rounding of the solver, A. */

@@ -4,6 +4,7 @@ import { loadShare } from '../states.ts';
 import { terminalVolts } from '../terminal.ts';
 import { amplifierDropWhy, currentWhy } from '../whys/amplifier.ts';
 import type { WhyBook } from '../whys/lazy.ts';
+import { terminalWhy } from '../whys/supply.ts';
 import { worstDrop, worstWhole } from '../worstDrop.ts';
 
 /** An answer for every amplifier, in the order of the plan; without figures where none can be told. */
@@ -30,6 +31,7 @@ export function tellAmplifiers(facts: Facts, book: WhyBook): AmplifierAnswer[] {
         dropWholeV: null,
         dropWholePercent: null,
         whyCurrent: null,
+        whyTerminal: null,
         whyDrop: null,
       };
     }
@@ -38,12 +40,13 @@ export function tellAmplifiers(facts: Facts, book: WhyBook): AmplifierAnswer[] {
       first,
     );
     const fullA = most.loadAmps[index] ?? 0;
+    const terminalV = terminalVolts(facts)[index] ?? null;
     const dropCablesV = drop.feedV + drop.backV;
     return {
       fittingId,
       fullA,
       heatingA: fullA * loadShare(facts.model, index),
-      terminalV: terminalVolts(facts)[index] ?? null,
+      terminalV,
       dropCablesV,
       dropCablesPercent: percent(dropCablesV),
       dropFeedV: drop.feedV,
@@ -51,6 +54,7 @@ export function tellAmplifiers(facts: Facts, book: WhyBook): AmplifierAnswer[] {
       dropWholeV: whole.wholeV,
       dropWholePercent: percent(whole.wholeV),
       whyCurrent: book.file(`current:${fittingId}`, () => currentWhy(load, demand, most, index)),
+      whyTerminal: terminalV === null ? null : book.file(`terminal:${fittingId}`, () => terminalWhy(facts, index)),
       whyDrop: book.file(`drop:${fittingId}`, () => amplifierDropWhy(facts, drop)),
     };
   });
