@@ -33,6 +33,15 @@ function tests(project: string): Step {
   return { name: `tests (${project})`, program: 'vitest/vitest.mjs', args, report };
 }
 
+const isLong = process.argv.includes('--long');
+
+/** Mutants of the calc room: a slice chosen by seed, or all of them. */
+const MUTATION: Step = {
+  name: isLong ? 'mutation run' : 'mutation run (a slice)',
+  program: 'tsx/dist/cli.mjs',
+  args: ['tests/mutation/run.ts', ...(isLong ? ['--long'] : [])],
+};
+
 const STEPS: readonly Step[] = [
   types('tsconfig.json'),
   types('src/calc/tsconfig.json'),
@@ -41,7 +50,8 @@ const STEPS: readonly Step[] = [
   { name: 'unused code', program: 'knip/bin/knip.js', args: ['--no-progress'] },
   tests('unit'),
   tests('dom'),
-  tests('browser'),
+  // the slice takes half a minute, all of them an hour
+  ...(isLong ? [tests('browser'), MUTATION] : [MUTATION, tests('browser')]),
 ];
 
 /** Runs one step in the foreground, with this Node, and says whether it passed. */
@@ -60,7 +70,7 @@ function addCounts(total: Counts, report: string, passed: boolean): void {
 }
 
 function main(): void {
-  if (process.argv.includes('--long')) process.env.FEEDRUN_LONG = '1';
+  if (isLong) process.env.FEEDRUN_LONG = '1';
   rmSync(REPORTS, { recursive: true, force: true });
   mkdirSync(REPORTS, { recursive: true });
   const startMs = performance.now();

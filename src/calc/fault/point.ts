@@ -52,9 +52,8 @@ export interface PathTimes {
   readonly noneNeedOpen: boolean;
 }
 
-const UNKNOWN_CARRIES: readonly [number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
 /** Above its rating a fuse without published times may open at once, or never: nothing is taken for granted. */
-const UNKNOWN_OPENS: readonly [number, number] = [0, Number.POSITIVE_INFINITY];
+const unknownFastestS = (multiple: number): number => (multiple > 1 ? 0 : Number.POSITIVE_INFINITY);
 
 /** When fuses in series open, each at its own current, A: the first of them clears. */
 export function pathTimes(fuses: readonly FusePart[], currentsA: ArrayLike<number>): PathTimes {
@@ -65,10 +64,8 @@ export function pathTimes(fuses: readonly FusePart[], currentsA: ArrayLike<numbe
   for (const [place, { family, ratingA }] of fuses.entries()) {
     const multiple = Math.abs(currentsA[place] ?? 0) / ratingA;
     const times = fuseTimes(family);
-    const unknown = multiple > 1 ? UNKNOWN_OPENS : UNKNOWN_CARRIES;
-    const fastest = times === null ? unknown[0] : fastestAtS(times, multiple);
-    const slowest = times === null ? unknown[1] : slowestAtS(times, multiple);
-    fastestS = Math.min(fastestS, fastest);
+    fastestS = Math.min(fastestS, times === null ? unknownFastestS(multiple) : fastestAtS(times, multiple));
+    const slowest = times === null ? Number.POSITIVE_INFINITY : slowestAtS(times, multiple);
     if (slowest < slowestS) [slowestS, clearedBy] = [slowest, place];
     noneNeedOpen &&= multiple < OPENING_MULTIPLE;
   }

@@ -1,7 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { gaugesOf } from '../../../src/calc/conductor/gauge.ts';
-import { type HeatingCase, steadyTemperatureC, steadyTemperatureWhy } from '../../../src/calc/conductor/heating.ts';
+import {
+  type HeatingCase,
+  steadyTemperatureC,
+  steadyTemperatureWhy,
+  warmedC,
+  warmingOf,
+} from '../../../src/calc/conductor/heating.ts';
 import { resistancePerMOhm } from '../../../src/calc/conductor/resistance.ts';
 import { INSULATION_CLASSES_C } from '../../../src/calc/tables/ampacity.ts';
 import { MATERIALS } from '../../../src/calc/tables/materials.ts';
@@ -86,5 +92,20 @@ describe('a feed by hand: SAE 1, 1.2 m in the bay at 80 °C and 4.6 m at 50 °C,
     const ohm = (lengthM: number, ambientC: number) =>
       lengthM * resistancePerMOhm(id, 'copper', steadyTemperatureC(58.9, cable('sae:1', ambientC)) ?? Number.NaN);
     expect(102 * (ohm(1.2, 80) + ohm(4.6, 50))).toBeCloseTo(0.3057, 3);
+  });
+});
+
+describe('the balance worked out before', () => {
+  it('by hand: 4 AWG, copper, 105 °C, whose table current is 160 A: 100 A in 50 °C settle at 76.9 °C', () => {
+    // q = (100 / 160)^2 x 75 / 339.5 = 0.086294; (50 + 234.5 q) / (1 - q) = 76.87 degC.
+    const balance = warmingOf({ gauge: gaugeId('awg:4'), material: 'copper', insulationC: 105 });
+    expect(balance.betaC).toBe(234.5);
+    expect(balance.sharePerA2).toBeCloseTo(75 / 339.5 / 160 ** 2, 12);
+    const q = (100 / 160) ** 2 * (75 / 339.5);
+    expect(warmedC(100, balance, 50)).toBeCloseTo((50 + 234.5 * q) / (1 - q), 9);
+    expect(warmedC(0, balance, 50)).toBe(50);
+    // The share reaches 1 at 160 x sqrt(339.5 / 75) = 340.4 A.
+    expect(warmedC(340, balance, 50)).toBeGreaterThan(1000);
+    expect(warmedC(341, balance, 50)).toBeNull();
   });
 });

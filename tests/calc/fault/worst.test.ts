@@ -75,6 +75,19 @@ describe('the worst current lies', () => {
     expect(worst.currentA).toBeCloseTo(50 + 100 * (25 / 60), 3);
   });
 
+  it('where damage is possible though nothing need open, rather than where nothing can be told and nothing threatens', () => {
+    // The link has 160 A while the conductor has 50 A, and 120 A, which it may carry for good, while that has 200 A.
+    const of = {
+      conductor: faultConductor(AWG_4),
+      lowestA: 50,
+      highestA: 200,
+      fuses: [ranging('slotted-long', 100, 160, 120)],
+    };
+    expect(at(of, 0)).toMatchObject({ verdict: 'cannotBeTold', harm: 'none' });
+    expect(at(of, 1)).toMatchObject({ verdict: 'nothingOpens', harm: 'possible' });
+    expect(judgeFault(of)).toMatchObject({ harm: 'possible', currentA: 200 });
+  });
+
   it('where the damage comes before the fuse, rather than where nothing need open', () => {
     // 4 AWG behind 300 A: at 405 A it opens in 120 s at the soonest, and 50 s damage it; below 405 A nothing need open.
     const of = {

@@ -117,6 +117,10 @@ describe('told and other batteries', () => {
     }
   });
 
+  it('by hand: 600 A at 0 degC are 5.4 / 600 ohm there, 1 - 0.55 x 18 / 43 = 0.7698 of the cold', () => {
+    expect(batteryOhm(battery({ ccaStandard: 'ca' }), 'cold')).toBeCloseTo(0.009 / (1 - (0.55 * 18) / 43), 12);
+  });
+
   it('takes any figure above 0, however odd', () => {
     expect(batteryOhm(battery({ ownOhm: 1 }), 'warm')).toBe(1);
     expect(batteryOhm(battery({ ccaA: 0.5 }), 'cold')).toBeCloseTo(10.8, 12);
