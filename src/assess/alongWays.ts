@@ -49,10 +49,13 @@ export function sweepAlongWays(
   const nodeA = new Float64Array(sides.at.length);
   const loadVolts = new Float64Array(loads.length);
   const loadAmps = new Float64Array(loads.length);
+  const { steps } = ways;
+  const backwards = steps.toReversed();
+  const drawing = loads.flatMap(({ plus, minus }, load) => (demands[load] == null ? [] : [{ load, plus, minus }]));
   let totalA = 0;
   for (let count = 0; count < MOST_SWEEPS; count += 1) {
     const cableOhm = ohmsAt(amps);
-    for (const { edge, from, to } of ways.steps) {
+    for (const { edge, from, to } of steps) {
       const ohm = (fixedOhm[edge] ?? 0) + (edge < cables.length ? (cableOhm[edge] ?? 0) : 0);
       lostV[to] = (lostV[from] ?? 0) + ohm * (amps[edge] ?? 0);
     }
@@ -60,9 +63,7 @@ export function sweepAlongWays(
     let agrees = true;
     const postsV = feed.volts - feed.ohm * totalA;
     totalA = 0;
-    for (const [load, demand] of demands.entries()) {
-      if (demand === null) continue;
-      const { plus = 0, minus = 0 } = loads[load] ?? {};
+    for (const { load, plus, minus } of drawing) {
       const volts = postsV - (lostV[plus] ?? 0) - (lostV[minus] ?? 0);
       if (volts <= LEAST_SHARE * feed.volts) return null;
       const current = drawn(load, volts);
@@ -73,8 +74,7 @@ export function sweepAlongWays(
       nodeA[plus] = (nodeA[plus] ?? 0) + current;
       nodeA[minus] = (nodeA[minus] ?? 0) + current;
     }
-    for (let step = ways.steps.length - 1; step >= 0; step -= 1) {
-      const { edge = -1, from = 0, to = 0 } = ways.steps[step] ?? {};
+    for (const { edge, from, to } of backwards) {
       const through = nodeA[to] ?? 0;
       if (!isClose(through, amps[edge] ?? 0)) agrees = false;
       amps[edge] = through;

@@ -4,6 +4,7 @@ import type { Assessment } from './answer.ts';
 import { chooseSizes } from './choose/choose.ts';
 import { factsOf } from './facts.ts';
 import { buildModel } from './model.ts';
+import { once } from './perModel.ts';
 import { RULES } from './rules/index.ts';
 import { tellShorts } from './short/tell.ts';
 import { tellSupply } from './supply/tell.ts';
@@ -62,6 +63,9 @@ export function assess(plan: Plan): Assessment {
   const shorts = tellShorts(facts, book);
   const supply = tellSupply(facts, book);
   const findings = tellFindings(facts, book);
+  // not every figure is looked at while a finger drags: to whoever reads or prints the answer it is a plain object
+  const assumptions = once(() => tellAssumptions(facts));
+  const zones = once(() => zonesOf(plan));
   return {
     planId: plan.id,
     ruleSet: plan.settings.ruleSet,
@@ -77,14 +81,17 @@ export function assess(plan: Plan): Assessment {
     shorts,
     sizingState: sizingState(facts),
     leastCopperProven: choice.proven,
-    assumptions: tellAssumptions(facts),
+    get assumptions() {
+      return assumptions();
+    },
     rulesChecked: RULES.map(({ id }) => id),
     rulesNotChecked: model.circuit.alternators.length === 0 ? [{ rule: 'charging', why: 'noAlternator' }] : [],
-    // read on request only: then all of them are filed
     get whys() {
       return book.all();
     },
     strictest: strictestOn(facts.unprotected.flatMap(({ ways }) => ways)),
-    zones: zonesOf(plan),
+    get zones() {
+      return zones();
+    },
   };
 }

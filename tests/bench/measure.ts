@@ -1,5 +1,5 @@
 /** Processor time, not time on the clock: on a busy machine nothing would be warm. */
-const WARM_CPU_MS = 2500;
+const WARM_CPU_MS = 600;
 const WARM_CALLS = 3;
 const SAMPLES = 15;
 /** A sample is no shorter than this, so that the clock can tell it. */
@@ -16,8 +16,8 @@ export interface Measured {
 const median = (values: readonly number[]): number =>
   [...values].sort((one, other) => one - other)[values.length >> 1] ?? Number.NaN;
 
-/** Time of one call, warm: median and best of 15 samples, of fewer only when `mostMs` has passed. */
-export function measure(call: () => unknown, mostMs: number): Measured {
+/** Time of one call, after that much processor time of warming: median and best of 15 samples, of fewer only when `mostMs` has passed. */
+export function measure(call: () => unknown, mostMs: number, warmCpuMs = WARM_CPU_MS): Measured {
   const begin = performance.now();
   const warming = process.cpuUsage();
   const warmedMs = (): number => {
@@ -28,7 +28,7 @@ export function measure(call: () => unknown, mostMs: number): Measured {
   do {
     call();
     calls += 1;
-  } while ((calls < WARM_CALLS || warmedMs() < WARM_CPU_MS) && performance.now() - begin < mostMs / 3);
+  } while ((calls < WARM_CALLS || warmedMs() < warmCpuMs) && performance.now() - begin < mostMs / 3);
   const repeats = Math.max(1, Math.ceil((SAMPLE_MS * calls) / warmedMs()));
   const walls: number[] = [];
   const cpus: number[] = [];
