@@ -6,17 +6,18 @@ const known = new WeakMap<object, Map<unknown, unknown>>();
 
 /** A figure worked out once for each thing it hangs on, which never changes. */
 export function per<K extends object, T>(work: (key: K) => T): (key: K) => T {
-  interface Held {
-    readonly value: T;
-  }
-  const slots = known as WeakMap<object, Map<unknown, Held>>;
+  const slots = known as WeakMap<object, Map<unknown, T>>;
   return (key) => {
-    const table = slots.get(key) ?? new Map<unknown, Held>();
+    let table = slots.get(key);
+    if (table === undefined) {
+      table = new Map();
+      slots.set(key, table);
+    }
     const before = table.get(work);
-    if (before !== undefined) return before.value;
+    // what is worked out may be undefined
+    if (before !== undefined || table.has(work)) return before as T;
     const value = work(key);
-    table.set(work, { value });
-    slots.set(key, table);
+    table.set(work, value);
     return value;
   };
 }
