@@ -14,9 +14,12 @@ export function faultConductor({ model, operating }: Facts, index: number, size:
   const cable = model.circuit.cables[index];
   if (cable === undefined) return null;
   const classC = insulationOf(cable);
-  const airC = Math.max(...cable.stretches.map(({ zone }) => ambientC(model.settings, zone)));
-  const held = (operating?.states ?? []).flatMap(({ stretchC }) => stretchC[index] ?? []);
-  const settledC = held.length === 0 ? classC : Math.max(...held.map((hot) => hot ?? classC));
+  let airC = -Infinity;
+  for (const { zone } of cable.stretches) airC = Math.max(airC, ambientC(model.settings, zone));
+  let settledC = -Infinity;
+  for (const { stretchC } of operating?.states ?? [])
+    for (const hotC of stretchC[index] ?? []) settledC = Math.max(settledC, hotC ?? classC);
+  if (settledC === -Infinity) settledC = classC;
   return {
     // wrapped or bundled it sheds less, so that a slow clearing leaves it hotter
     thermal: wireOf(cable, size).thermal(),

@@ -42,8 +42,14 @@ const withoutPower = (lengths: Lengths): RunAnswer => ({
 
 /** Hottest stretch of a cable over the states, degC; null where it settles at no temperature or none can be told. */
 function conductorC({ operating }: Facts, index: number): number | null {
-  const stretches = (operating?.states ?? []).flatMap(({ stretchC }) => stretchC[index] ?? []);
-  return stretches.length === 0 || stretches.includes(null) ? null : Math.max(...stretches.map((value) => value ?? 0));
+  let hottestC: number | null = null;
+  for (const { stretchC } of operating?.states ?? []) {
+    for (const held of stretchC[index] ?? []) {
+      if (held === null) return null;
+      hottestC = Math.max(hottestC ?? held, held);
+    }
+  }
+  return hottestC;
 }
 
 type LotAnswer = Facts['choice']['lots'][number];
