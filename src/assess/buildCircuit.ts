@@ -1,4 +1,5 @@
 import type { Conductor, Fitting, Plan, TerminalRef } from '../plan/schema.ts';
+import { THROUGH_KINDS } from '../plan/terminals.ts';
 import type { Cable, Circuit, Contact } from './circuit.ts';
 import { elementsOf } from './elements.ts';
 import { type Ends, endsOfRuns, groupRuns, joinedTo, numberNodes } from './joining.ts';
@@ -24,6 +25,7 @@ const JOINTS: Readonly<Record<Fitting['kind'], number>> = {
   relay: 2,
   switch: 2,
   capacitor: 2,
+  continuation: 0,
 };
 
 /** The vehicle's own cables, as far as the plan draws them. */
@@ -57,7 +59,9 @@ export function buildCircuit(plan: Plan): Circuit {
   });
   const runs = drawn.map(({ run }) => run);
   const ends = drawn.map((one) => one.ends);
-  const groupOf = groupRuns(ends, (node) => fittings.get(places[node]?.fittingId ?? '')?.kind === 'passThrough');
+  const groupOf = groupRuns(ends, (node) =>
+    THROUGH_KINDS.has(fittings.get(places[node]?.fittingId ?? '')?.kind ?? 'fuse'),
+  );
   const jointsAt = ({ fittingId }: TerminalRef): number => JOINTS[fittings.get(fittingId)?.kind ?? 'passThrough'];
   const fixedOf = new Map<number, Conductor>();
   for (const [index, { conductor }] of runs.entries()) {

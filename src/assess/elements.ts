@@ -103,6 +103,7 @@ export function elementsOf(
         others.push({ fitting, plus: node('positive') });
         break;
       case 'passThrough':
+      case 'continuation':
       case 'bus':
         break;
     }

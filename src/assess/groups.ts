@@ -1,6 +1,7 @@
 /** Runs that pass-throughs join into one cable: where more than one cable goes in, and where the pieces are unlike. */
 import { fittingById } from '../plan/byId.ts';
 import type { Fitting } from '../plan/schema.ts';
+import { THROUGH_KINDS } from '../plan/terminals.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
@@ -14,7 +15,7 @@ interface SharedPassThrough {
 export const sharedPassThroughs = perModel(({ plan, circuit, sides }: Model): readonly SharedPassThrough[] =>
   circuit.places.flatMap((place, node): SharedPassThrough[] => {
     const fitting = place === null ? undefined : fittingById(plan, place.fittingId);
-    if (fitting?.kind !== 'passThrough') return [];
+    if (fitting === undefined || !THROUGH_KINDS.has(fitting.kind)) return [];
     const cables = (sides.at[node] ?? []).filter((edge) => edge < circuit.cables.length);
     // one that comes back to where it left has both its ends here
     const ends = cables.flatMap((cable) =>

@@ -1,7 +1,7 @@
 /** Which terminals are one node, and which runs one cable. */
 import { runsAt } from '../plan/byId.ts';
 import type { Fitting, Plan, TerminalRef } from '../plan/schema.ts';
-import { terminalKey, terminalsOf } from '../plan/terminals.ts';
+import { THROUGH_KINDS, terminalKey, terminalsOf } from '../plan/terminals.ts';
 
 /** The terminal that another one of a fitting is joined to inside, and so shares its node. */
 function joinedInside(fitting: Fitting, terminal: string): string | null {
@@ -73,7 +73,7 @@ export function endsOfRuns(
   const apart = new Map<string, number>();
   const { fittings, runs } = plan;
   for (const { id, kind } of fittings) {
-    if (kind !== 'passThrough') continue;
+    if (!THROUGH_KINDS.has(kind)) continue;
     const here = runsAt(plan, id);
     const remotes = here.filter((run) => run.kind === 'remote').length;
     // a single power run that comes in there goes on as one of the leads

@@ -17,9 +17,10 @@ export function drawOutline(sheet: Sheet): OutlineDrawing {
   const outline: Outline = sheet.outline;
   const bounds = boundsOf(outline.lengthM, outline.widthM);
   if (outline.kind === 'bench') return { shapes: benchShapes(outline), bounds, bayBounds: null };
+  const { bayM } = outline;
   return {
-    shapes: vanShapes(outline, sheet.mirrored),
+    shapes: outline.kind === 'own' ? [] : vanShapes(outline, sheet.mirrored),
     bounds,
-    bayBounds: { ...bounds, maxXM: outline.bayM + BEHIND_FIREWALL_M },
+    bayBounds: bayM === null ? null : { ...bounds, maxXM: bayM + BEHIND_FIREWALL_M },
   };
 }

@@ -159,6 +159,8 @@ export const SYMBOLS: Readonly<Record<FittingKind, readonly Shape[]>> = {
   ],
   relay: [...contact(false, -0.2), line([0, -0.4, 0, 0.3], LINKED), rect(-0.34, 0.3, 0.34, 0.66)],
   switch: switchSymbol(true),
+  // our own: the cable, and an arrow off the sheet
+  continuation: [line([-0.82, 0, 0, 0]), box([0, -0.4, 0.6, 0, 0, 0.4])],
   capacitor: [
     line([-0.14, -0.5, -0.14, 0.5], THICK),
     line([0.14, -0.5, 0.14, 0.5], THICK),

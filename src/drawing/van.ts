@@ -7,7 +7,7 @@ import type { Outline } from '../plan/schema.ts';
 import { cubic, mirrorY, roundRect } from './curve.ts';
 import type { Shape, Stroke } from './shapes.ts';
 
-type Van = Extract<Outline, { kind: 'panelVan' }>;
+type Van = Extract<Outline, { kind: 'vehicle' }>;
 
 const EDGE: Stroke = { colour: 'vehicleLine', widthPx: 2, dashPx: [] };
 const FINE: Stroke = { colour: 'vehicleLine', widthPx: 1, dashPx: [] };

@@ -17,6 +17,7 @@ import {
   type Run,
   type RunKind,
   type Settings,
+  type Sheet,
   type TerminalRef,
 } from './schema.ts';
 
@@ -51,7 +52,7 @@ export function assumedVolts(systemV: Settings['systemV']): Pick<Settings, 'rest
  * Settings of a new plan. On a bench the return is the board's own ground bar and the air is that of a room.
  * Only link families with a published breaking capacity that stand in common holders are on.
  */
-export function defaultSettings(sizeSystem: SizeSystem = 'sae', outline: OutlineKind = 'panelVan'): Settings {
+export function defaultSettings(sizeSystem: SizeSystem = 'sae', outline: OutlineKind = 'vehicle'): Settings {
   const onBench = outline === 'bench';
   const { restV, chargingV, cutOutV } = assumedVolts(12);
   return {
@@ -99,7 +100,7 @@ export function newPlan(plan: {
     id,
     name,
     settings: defaultSettings(sizeSystem, outline.kind),
-    sheets: [roundSheet({ id: sheetId, name: sheetName, outline, scale: { value: 1, origin: 'told' }, mirrored })],
+    sheets: [newSheet({ id: sheetId, name: sheetName, outline, mirrored })],
     fittings: [],
     runs: [],
     areas: [],
@@ -108,6 +109,14 @@ export function newPlan(plan: {
     pictures: [],
   };
 }
+
+/** A sheet of an outline with real sizes: the whole of it from above, unless told otherwise. */
+export const newSheet = (
+  sheet: Pick<Sheet, 'id' | 'name' | 'outline' | 'mirrored'> & Partial<Pick<Sheet, 'part' | 'view'>>,
+): Sheet => {
+  const { id, name, outline, mirrored, part = 'whole', view = 'above' } = sheet;
+  return roundSheet({ id, name, outline, part, view, scale: { value: 1, origin: 'told' }, mirrored });
+};
 
 /** Where a new fitting goes, and what it is called. */
 export interface NewFitting {
@@ -204,6 +213,8 @@ const MAKERS: { readonly [K in FittingKind]: (base: FittingBase, outline: Outlin
     esrOhm: assumed(0.002, 'commonPractice'),
     precharged: false,
   }),
+  // onto its own sheet until told: `newContinuation` is the way to one that goes on elsewhere
+  continuation: (base) => ({ ...base, kind: 'continuation', other: { sheetId: base.sheetId, at: base.at } }),
 };
 
 /**
@@ -213,7 +224,7 @@ const MAKERS: { readonly [K in FittingKind]: (base: FittingBase, outline: Outlin
 export function newFitting<K extends FittingKind>(
   kind: K,
   { id, name, sheetId, at }: NewFitting,
-  outline: OutlineKind = 'panelVan',
+  outline: OutlineKind = 'vehicle',
 ): FittingOf<K> {
   return MAKERS[kind]({ id, name, sheetId, at: roundPoint(at), zone: 'auto', takes: null, locked: false }, outline);
 }

@@ -3,6 +3,7 @@ import { isKnownGauge } from './gauges.ts';
 import { identified } from './ids.ts';
 import { isToldFamily, linksOf } from './links.ts';
 import type { OpenReason } from './openReason.ts';
+import { placeOn } from './runs.ts';
 import type { Fitting, Plan, Run } from './schema.ts';
 import { terminalKey, terminalsOf } from './terminals.ts';
 
@@ -34,6 +35,14 @@ function* sheetFaults(plan: Plan): Faults {
       if (sheetIds.has(item.sheetId)) continue;
       yield { code: 'unknownSheet', where: `${list}[${index}].sheetId`, params: { id: item.sheetId, ...named(item) } };
     }
+  }
+  for (const [index, fitting] of plan.fittings.entries()) {
+    if (fitting.kind !== 'continuation') continue;
+    const { sheetId } = fitting.other;
+    const where = `fittings[${index}].other.sheetId`;
+    if (!sheetIds.has(sheetId)) yield { code: 'unknownSheet', where, params: { id: sheetId, ...named(fitting) } };
+    // a point that goes on on its own sheet goes nowhere
+    if (sheetId === fitting.sheetId) yield { code: 'sameSheet', where, params: { ...named(fitting) } };
   }
 }
 
@@ -108,7 +117,7 @@ function* endFault(run: Run, end: 'from' | 'to', byId: ReadonlyMap<string, Fitti
   } else if (!terminalsOf(fitting).includes(terminal)) {
     const params = { terminal, fitting: fitting.name, kind: fitting.kind, ...named(run) };
     yield { code: 'unknownTerminal', where: `${where}.${end}.terminal`, params };
-  } else if (fitting.sheetId !== run.sheetId) {
+  } else if (placeOn(fitting, run.sheetId) === null) {
     // a length drawn from one sheet to another is no length
     yield { code: 'endOffSheet', where: `${where}.${end}`, params: { fitting: fitting.name, ...named(run) } };
   }

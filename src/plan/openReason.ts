@@ -38,6 +38,7 @@ export type OpenCode =
   | 'unknownGauge'
   | 'unknownFamily'
   | 'endOffSheet'
+  | 'sameSheet'
   | 'selfJoin';
 
 /**

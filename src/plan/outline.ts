@@ -3,7 +3,7 @@ import type { Box } from '../geom/box.ts';
 import type { Point as Place } from '../geom/point.ts';
 import { type Stretch, stretchesByRegion } from '../geom/stretches.ts';
 import { roundPoint } from './round.ts';
-import type { Outline, Point } from './schema.ts';
+import type { Body, Outline, OutlineOf, Point, Sheet } from './schema.ts';
 
 /** Zones that an outline tells apart by itself; wing, hot and under are marked by hand. */
 export type OutlineZone = 'bay' | 'cabin' | 'cargo';
@@ -15,29 +15,65 @@ export interface OutlineRegion {
   readonly toXM: number;
 }
 
-/** Sizes of a new outline: a small panel van, and a bench board that fits a table. Source: our choice. */
-export const DEFAULT_OUTLINES: { readonly [K in Outline['kind']]: Extract<Outline, { kind: K }> } = {
-  panelVan: { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 },
+type Vehicle = OutlineOf<'vehicle'>;
+
+const vehicle = (body: Body, sizes: Omit<Vehicle, 'kind' | 'body'>): Vehicle => ({ kind: 'vehicle', body, ...sizes });
+
+/**
+ * Sizes of a new outline, m: middling ones of their kind, to be corrected by tape; and a bench board that fits a table.
+ * Source: our choice, from memory of ordinary vehicles.
+ */
+export const DEFAULT_OUTLINES: { readonly [K in Body]: Vehicle } & { readonly bench: OutlineOf<'bench'> } = {
+  hatchback: vehicle('hatchback', {
+    ...{ lengthM: 4.1, widthM: 1.78, heightM: 1.48, frontAxleM: 0.86, wheelbaseM: 2.58 },
+    ...{ bayM: 1.1, cabM: 2.15, sillM: 0.12 },
+  }),
+  saloon: vehicle('saloon', {
+    ...{ lengthM: 4.7, widthM: 1.82, heightM: 1.45, frontAxleM: 0.9, wheelbaseM: 2.78 },
+    ...{ bayM: 1.25, cabM: 2.25, sillM: 0.12 },
+  }),
+  estate: vehicle('estate', {
+    ...{ lengthM: 4.75, widthM: 1.82, heightM: 1.5, frontAxleM: 0.9, wheelbaseM: 2.78 },
+    ...{ bayM: 1.25, cabM: 2.2, sillM: 0.12 },
+  }),
+  pickup: vehicle('pickup', {
+    ...{ lengthM: 5.3, widthM: 1.86, heightM: 1.8, frontAxleM: 0.95, wheelbaseM: 3.2 },
+    ...{ bayM: 1.25, cabM: 2.15, sillM: 0.14 },
+  }),
+  panelVan: vehicle('panelVan', {
+    ...{ lengthM: 4.4, widthM: 1.8, heightM: 1.85, frontAxleM: 0.66, wheelbaseM: 2.79 },
+    ...{ bayM: 1, cabM: 1.5, sillM: 0.12 },
+  }),
+  smallBus: vehicle('smallBus', {
+    ...{ lengthM: 5.1, widthM: 1.92, heightM: 1.95, frontAxleM: 0.9, wheelbaseM: 3.1 },
+    ...{ bayM: 1.05, cabM: 3.1, sillM: 0.14 },
+  }),
   bench: { kind: 'bench', lengthM: 2.4, widthM: 0.8 },
 };
 
-/** The regions from nose to rear; a bench is one, as cool as a cabin. The cab never reaches beyond the rear. */
+/** Which of the outlines the page can start with this is; null for one of the user's own. */
+export const outlineName = (outline: Outline): keyof typeof DEFAULT_OUTLINES | null => {
+  if (outline.kind === 'own') return null;
+  return outline.kind === 'bench' ? 'bench' : outline.body;
+};
+
+/** The regions from nose to rear; without a firewall there is one, as cool as a cabin. None reaches beyond the rear. */
 export function outlineRegions(outline: Outline): OutlineRegion[] {
   const { lengthM } = outline;
-  if (outline.kind === 'bench') return [{ zone: 'cabin', fromXM: 0, toXM: lengthM }];
-  const firewallXM = Math.min(outline.bayM, lengthM);
-  const partitionXM = Math.min(outline.bayM + outline.cabM, lengthM);
-  return [
-    { zone: 'bay', fromXM: 0, toXM: firewallXM },
-    { zone: 'cabin', fromXM: firewallXM, toXM: partitionXM },
-    { zone: 'cargo', fromXM: partitionXM, toXM: lengthM },
+  const wallXM = firewallXM(outline);
+  if (outline.kind === 'bench' || wallXM === null) return [{ zone: 'cabin', fromXM: 0, toXM: lengthM }];
+  const cabinToXM = Math.min(wallXM + (outline.cabM ?? lengthM), lengthM);
+  const regions: OutlineRegion[] = [
+    { zone: 'bay', fromXM: 0, toXM: Math.min(wallXM, lengthM) },
+    { zone: 'cabin', fromXM: Math.min(wallXM, lengthM), toXM: cabinToXM },
   ];
+  return outline.cabM === null ? regions : [...regions, { zone: 'cargo', fromXM: cabinToXM, toXM: lengthM }];
 }
 
 /** Where the firewall stands, m from the nose; null when the outline has none. */
 export const firewallXM = (outline: Outline): number | null => (outline.kind === 'bench' ? null : outline.bayM);
 
-/** The whole outline. */
+/** The whole outline, seen from above. */
 export const outlineBox = ({ lengthM, widthM }: Outline): Box => ({
   minXM: 0,
   minYM: 0,
@@ -49,6 +85,14 @@ export const outlineBox = ({ lengthM, widthM }: Outline): Box => ({
 export function bayBox(outline: Outline): Box | null {
   const maxXM = firewallXM(outline);
   return maxXM === null ? null : { ...outlineBox(outline), maxXM };
+}
+
+/** What a sheet shows of its outline: a part of it, from above or from the side. A part that is not there is the whole. */
+export function sheetBox({ outline, part, view }: Pick<Sheet, 'outline' | 'part' | 'view'>): Box {
+  const region = outlineRegions(outline).find(({ zone }) => zone === part);
+  const [minXM, maxXM] = region === undefined ? [0, outline.lengthM] : [region.fromXM, region.toXM];
+  const maxYM = view === 'side' && outline.kind !== 'bench' ? outline.heightM : outline.widthM;
+  return { minXM, minYM: 0, maxXM, maxYM };
 }
 
 /**
@@ -106,5 +150,5 @@ export function usualPlaces(outline: Outline, mirrored: boolean): UsualPlaces {
     return { battery: roundPoint({ xM: 0.15 * outline.lengthM, yM: 0.5 * outline.widthM }) };
   }
   const acrossShare = mirrored ? 0.22 : 0.78;
-  return { battery: roundPoint({ xM: 0.55 * outline.bayM, yM: acrossShare * outline.widthM }) };
+  return { battery: roundPoint({ xM: 0.55 * (outline.bayM ?? outline.lengthM), yM: acrossShare * outline.widthM }) };
 }

@@ -1,4 +1,4 @@
-import type { Fitting, Input, Point, Run, Sheet } from './schema.ts';
+import type { Fitting, Input, Outline, Point, Run, Sheet } from './schema.ts';
 
 /** Coordinates and lengths are kept to 0.1 mm: what a tape shows, and equal plans are equal bytes. */
 const STEPS_PER_M = 10_000;
@@ -19,6 +19,8 @@ export function roundFitting(fitting: Fitting): Fitting {
     case 'jumpPost':
     case 'takeOff':
       return { ...fitting, at, cable: roundCable(fitting.cable) };
+    case 'continuation':
+      return { ...fitting, at, other: { ...fitting.other, at: roundPoint(fitting.other.at) } };
     case 'reducer':
       return { ...roundCable(fitting), at };
     default:
@@ -38,11 +40,34 @@ export const roundRun = (run: Run): Run => ({
   tapedM: run.tapedM === null ? null : roundM(run.tapedM),
 });
 
-export function roundSheet(sheet: Sheet): Sheet {
-  const { outline } = sheet;
-  const lengthM = roundM(outline.lengthM);
-  const widthM = roundM(outline.widthM);
-  if (outline.kind === 'bench') return { ...sheet, outline: { ...outline, lengthM, widthM } };
-  const [bayM, cabM] = [roundM(outline.bayM), roundM(outline.cabM)];
-  return { ...sheet, outline: { ...outline, lengthM, widthM, bayM, cabM } };
+export const roundSheet = (sheet: Sheet): Sheet => ({ ...sheet, outline: roundOutline(sheet.outline) });
+
+function roundOutline(outline: Outline): Outline {
+  const size = { lengthM: roundM(outline.lengthM), widthM: roundM(outline.widthM) };
+  switch (outline.kind) {
+    case 'bench':
+      return { ...outline, ...size };
+    case 'own': {
+      const { bayM, cabM } = outline;
+      return {
+        ...outline,
+        ...size,
+        heightM: roundM(outline.heightM),
+        edge: outline.edge.map(roundPoint),
+        bayM: bayM === null ? null : roundM(bayM),
+        cabM: cabM === null ? null : roundM(cabM),
+      };
+    }
+    case 'vehicle':
+      return {
+        ...outline,
+        ...size,
+        heightM: roundM(outline.heightM),
+        frontAxleM: roundM(outline.frontAxleM),
+        wheelbaseM: roundM(outline.wheelbaseM),
+        bayM: roundM(outline.bayM),
+        cabM: roundM(outline.cabM),
+        sillM: roundM(outline.sillM),
+      };
+  }
 }

@@ -1,11 +1,18 @@
 import { fittingById } from './byId.ts';
-import type { Plan, Point, Run, TerminalRef } from './schema.ts';
+import type { Fitting, Plan, Point, Run, TerminalRef } from './schema.ts';
 
-/** The run as drawn: from its first fitting, by its bends, to its last. Ends that are gone are left out. */
+/** Where a fitting stands on a sheet; null when it is not on that one. A continuation point is on two. */
+export function placeOn(fitting: Fitting, sheetId: string): Point | null {
+  if (fitting.sheetId === sheetId) return fitting.at;
+  return fitting.kind === 'continuation' && fitting.other.sheetId === sheetId ? fitting.other.at : null;
+}
+
+/** The run as drawn: from its first fitting, by its bends, to its last. Ends that are gone, or not on its sheet, are left out. */
 export function runPoints(plan: Plan, run: Run): Point[] {
   const placeOf = ({ fittingId }: TerminalRef): Point[] => {
     const fitting = fittingById(plan, fittingId);
-    return fitting === undefined ? [] : [fitting.at];
+    const place = fitting === undefined ? null : placeOn(fitting, run.sheetId);
+    return place === null ? [] : [place];
   };
   return [...placeOf(run.from), ...run.bends, ...placeOf(run.to)];
 }

@@ -1,5 +1,5 @@
 /**
- * The saved plan, version 2. This schema is the single definition of the document: types, JSON Schema, key order
+ * The saved plan, version 3. This schema is the single definition of the document: types, JSON Schema, key order
  * and bounds are all derived from it. Lengths are metres in the plane of the sheet, rounded to 0.1 mm by the edits.
  * Its parts stand in `schema/`; what the rest of the page needs of them comes from here.
  */
@@ -16,7 +16,7 @@ export { outlineSchema } from './schema/sheet.ts';
 export { fittingSchema, runSchema, settingsSchema, sheetSchema };
 
 export const PLAN_FORMAT = 'feedrun-plan';
-export const PLAN_VERSION = 2;
+export const PLAN_VERSION = 3;
 
 export const planSchema = v.strictObject({
   format: v.literal(PLAN_FORMAT),
@@ -37,6 +37,8 @@ export type Plan = v.InferOutput<typeof planSchema>;
 export type Settings = Plan['settings'];
 export type Sheet = Plan['sheets'][number];
 export type Outline = Sheet['outline'];
+export type OutlineOf<K extends Outline['kind']> = Extract<Outline, { kind: K }>;
+export type Body = OutlineOf<'vehicle'>['body'];
 export type Fitting = Plan['fittings'][number];
 export type FittingKind = Fitting['kind'];
 export type FittingOf<K extends FittingKind> = Extract<Fitting, { kind: K }>;

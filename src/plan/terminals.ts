@@ -19,6 +19,7 @@ const FIXED_TERMINALS: Record<FittingKind, readonly string[]> = {
   relay: ['in', 'out'],
   switch: ['in', 'out'],
   capacitor: ['positive', 'negative'],
+  continuation: ['through'],
 };
 
 const SECOND_INPUT: readonly string[] = ['supply2', 'ground2'];
@@ -26,6 +27,10 @@ const SECOND_INPUT: readonly string[] = ['supply2', 'ground2'];
 /** Kinds that sit in a cable: dropped onto a run they split it, deleted they join it again. */
 const INLINE: readonly FittingKind[] = ['fuse', 'passThrough', 'breaker', 'reducer', 'relay', 'switch'];
 export const INLINE_KINDS: ReadonlySet<FittingKind> = new Set(INLINE);
+
+/** Kinds that a cable runs through uncut: what lies on either side is one cable, of one size, without a joint. */
+const THROUGH: readonly FittingKind[] = ['passThrough', 'continuation'];
+export const THROUGH_KINDS: ReadonlySet<FittingKind> = new Set(THROUGH);
 
 /** Where a run that is split comes in to an inline fitting, and where the rest of it leaves. */
 export function inlineTerminals(kind: FittingKind): readonly [into: string, outOf: string] {

@@ -3,15 +3,20 @@ import type { Assessment, Finding } from '../assess/answer.ts';
 import type { LinkFamily, Plan } from '../plan/schema.ts';
 import { enAnswer } from './enAnswer.ts';
 import { words as first, nameOfId } from './index.ts';
+import { hear, type Said } from './language.ts';
 import { familyNameIn } from './names.ts';
 import { toldOf } from './told.ts';
 
 /** What a language says about an answer; complete like Words. */
-type AnswerWords = typeof enAnswer;
+export type AnswerWords = Said<typeof enAnswer>;
 
-const answer: AnswerWords = enAnswer;
+const withFirst = (answer: AnswerWords) => ({ ...first, ...answer });
 
-export const words = { ...first, ...answer };
+export let words = withFirst(enAnswer);
+
+hear((language) => {
+  words = withFirst(language.answer(enAnswer));
+});
 
 /** A name in the user's own spelling may begin a sentence. */
 const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

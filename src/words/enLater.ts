@@ -1,4 +1,5 @@
 /** English for what opens on demand, apart so that the first load does not carry it. */
+import * as faces from './en/faces.ts';
 import { fieldLabels } from './en/fieldLabels.ts';
 import { airbagCaution, fittingCautions } from './en/fittingCautions.ts';
 import * as labels from './en/laterLabels.ts';
@@ -8,6 +9,7 @@ import * as whys from './en/why.ts';
 
 export const enLater = {
   ...labels,
+  ...faces,
   airbagCaution,
   fieldLabels,
   fittingCautions,

@@ -1,13 +1,15 @@
 /** What a person reads at first: names, figures, labels of the page. The answer's words are in answer.ts, the rest in full.ts. */
 import type { FittingKind, Plan, Run } from '../plan/schema.ts';
 import { en } from './en.ts';
+import { hear, type Said } from './language.ts';
 import { defaultNameIn, runTitleIn, titleOfIdIn } from './names.ts';
 import { type Units, unitsOf } from './units.ts';
 
 /** What a language consists of: whatever English says, another has to say too. */
-export type Words = typeof en;
+export type Words = Said<typeof en>;
 
-export const words: Words = en;
+/** In the language spoken now: read it where it is needed, never once and for all. */
+export let words: Words = en;
 
 export const defaultName = (kind: FittingKind, plan: Plan): string => defaultNameIn(words.fittings, kind, plan);
 
@@ -18,6 +20,11 @@ export const runTitle = (plan: Plan, run: Run): string => runTitleIn(words.fitti
 export const nameOfId = (plan: Plan, id: string): string | null => titleOfIdIn(words.fittings, plan, id);
 
 const unitsKnown = new Map<string, Units>();
+
+hear((language) => {
+  words = language.first(en);
+  unitsKnown.clear();
+});
 
 /** Figures as this plan's settings want them shown. */
 export function unitsFor(plan: Plan): Units {

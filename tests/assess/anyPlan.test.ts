@@ -14,7 +14,7 @@ describe('any plan', () => {
     expect(new Set(fittings.map(({ kind }) => kind)).size).toBe(fittingSchema.options.length);
     expect(new Set(runs.map(({ kind }) => kind)).size).toBe(runSchema.entries.kind.options.length);
     expect(new Set(plans.map(({ settings }) => settings.systemV))).toEqual(new Set([12, 24]));
-    expect(new Set(plans.map(({ sheets }) => sheets[0]?.outline.kind))).toEqual(new Set(['panelVan', 'bench']));
+    expect(new Set(plans.map(({ sheets }) => sheets[0]?.outline.kind))).toEqual(new Set(['vehicle', 'own', 'bench']));
     expect(plans.some(({ areas }) => areas.length > 0)).toBe(true);
   });
 

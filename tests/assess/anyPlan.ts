@@ -28,6 +28,8 @@ const KINDS = fittingSchema.options.map(({ entries }) => entries.kind.literal);
 const COMMON: readonly FittingKind[] = ['battery', 'fuse', 'amplifier', 'amplifier', 'ground', 'ground', 'block'];
 const SHEETS = ['sheet', 'sheet', 'sheet', 'sheet', 'other'] as const;
 
+const otherThan = (sheetId: string): string => (sheetId === 'sheet' ? 'other' : 'sheet');
+
 const anyPoint: fc.Arbitrary<Point> = fc
   .record({ xM: fc.integer({ min: -10, max: 60 }), yM: fc.integer({ min: -5, max: 25 }) })
   .map(({ xM, yM }) => ({ xM: xM / 10, yM: yM / 10 }));
@@ -44,6 +46,7 @@ const anyFitting: fc.Arbitrary<(id: string) => Fitting> = fc
     const { id: _, sheetId, at, ...usual } = fitting.kind === 'amplifier' ? { ...fitting, ratedW } : fitting;
     return varied(usual, entries, 15).map((fields) => (id: string): Fitting => {
       const made = { ...fields, id, sheetId, at } as Fitting;
+      if (made.kind === 'continuation') return { ...made, other: { ...made.other, sheetId: otherThan(sheetId) } };
       if (made.kind !== 'block') return made;
       return { ...made, outputs: made.outputs.map(({ link }, index) => ({ terminal: `out${index + 1}`, link })) };
     });
@@ -133,11 +136,22 @@ interface Parts {
 /** Runs between any two terminals of one sheet. */
 function strewn({ fittings, runs }: Parts): Run[] {
   const terminals = fittings.flatMap((fitting) =>
-    terminalsOf(fitting).map((terminal) => ({ sheetId: fitting.sheetId, ref: { fittingId: fitting.id, terminal } })),
+    terminalsOf(fitting).flatMap((terminal) =>
+      (fitting.kind === 'continuation' ? [fitting.sheetId, fitting.other.sheetId] : [fitting.sheetId]).map(
+        (sheetId) => ({
+          sheetId,
+          ref: { fittingId: fitting.id, terminal },
+        }),
+      ),
+    ),
   );
   return runs.flatMap(({ from, to, make }, index): Run[] => {
     const start = terminals[from % terminals.length];
-    const others = terminals.filter((end) => end.sheetId === start?.sheetId && end !== start);
+    const others = terminals.filter(
+      (end) =>
+        end.sheetId === start?.sheetId &&
+        (end.ref.fittingId !== start.ref.fittingId || end.ref.terminal !== start.ref.terminal),
+    );
     const end = others[to % others.length];
     if (start === undefined || end === undefined) return [];
     return [make({ id: `s${index}`, sheetId: start.sheetId, from: start.ref, to: end.ref })];

@@ -20,6 +20,7 @@ const WAYS: Readonly<Record<FittingKind, readonly [into: string | null, onward: 
   relay: ['in', 'out'],
   switch: ['in', 'out'],
   capacitor: ['positive', null],
+  continuation: ['through', 'through'],
 };
 
 const RETURNS: Readonly<Partial<Record<FittingKind, string>>> = {

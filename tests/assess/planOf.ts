@@ -1,6 +1,8 @@
 /** Plans for the tests: fittings by name, runs taped to a length, every value told unless the test says otherwise. */
+
 import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
 import { openPlan } from '../../src/plan/open.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { Fitting, FittingKind, FittingOf, Plan, Run, Settings } from '../../src/plan/schema.ts';
 import { terminalRef } from '../support/terminal.ts';
 
@@ -25,7 +27,7 @@ export class PlanOf implements Draft {
       id: 'plan',
       name: 'Plan',
       sheetId: 'sheet',
-      outline: { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 },
+      outline: { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 },
       mirrored: false,
     });
     this.plan = { ...plan, settings: { ...plan.settings, ...settings } };

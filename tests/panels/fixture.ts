@@ -1,8 +1,10 @@
 /** A small van's plan and an answer for it made by hand, so that panels are tested apart from what works answers out. */
+
 import type { Assessment, Finding, FuseAnswer, RunAnswer } from '../../src/assess/answer.ts';
 import type { GaugeId } from '../../src/calc/conductor/gauge.ts';
 import type { Why } from '../../src/calc/why.ts';
 import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { Fitting, FittingKind, Plan, Run, RunKind } from '../../src/plan/schema.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 import { terminalRef } from '../support/terminal.ts';
@@ -46,7 +48,7 @@ const runOf = ([id, kind, from, to]: (typeof RUNS)[number]): Run =>
 
 /** Battery, main fuse, pass-through, block, two unlike amplifiers, two grounds. */
 export function examplePlan(): Plan {
-  const outline = { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
+  const outline = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
   const plan = newPlan({ id: 'example', name: 'Carnival van', sheetId: SHEET, outline, mirrored: false });
   return { ...plan, fittings: PLACES.map(fittingOf), runs: RUNS.map(runOf) };
 }

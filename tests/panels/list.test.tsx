@@ -3,6 +3,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { Desk } from '../../src/desk/desk.ts';
 import List from '../../src/panels/list/List.tsx';
 import { newPlan } from '../../src/plan/create.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
@@ -11,7 +12,7 @@ vi.mock('../../src/desk/answer.ts', async () => {
   return { answerOf: exampleAnswer };
 });
 
-const OUTLINE = { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
+const OUTLINE = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 const empty = () => newPlan({ id: 'p', name: 'P', sheetId: 's', outline: OUTLINE, mirrored: false });
 
 const form = (name: string) => within(screen.getByRole('form', { name }));

@@ -50,13 +50,30 @@ describe('files of version 1', () => {
 });
 
 describe('files of version 2', () => {
-  const files = keptFiles(2);
+  it('are byte for byte what they were', () => {
+    const digests = keptFiles(2).map(([name, text]) => [name, createHash('sha256').update(text).digest('hex')]);
+    expect(digests).toEqual([
+      ['bench.json', '4807a4fc9b9d7f87b52a53b4c6950d67afc67fe429569cb2828a856a4683aa4e'],
+      ['everything.json', 'f603f03c195ebcaebae6413f5c8e569fbd59ea988cab910776cded9acc9f463e'],
+      ['van.json', '222b2f354ce690fa4e509a23ad319edf9718d4cce4254ee4d45840781f3a6d0b'],
+    ]);
+  });
+
+  it.each(keptFiles(2))('%s opens as a plan of today, and from then on is one', (_, text) => {
+    expect(openPlan(text)).toMatchObject({ ok: true, migratedFrom: 2 });
+    const saved = savePlan(opened(text));
+    expect(openPlan(saved)).toEqual({ ok: true, plan: opened(text), migratedFrom: null });
+  });
+});
+
+describe('files of version 3', () => {
+  const files = keptFiles(3);
   const plans = files.map(([, text]) => opened(text));
   const fittings = plans.flatMap((plan) => plan.fittings);
   const runs = plans.flatMap((plan) => plan.runs);
 
-  it('are a van, a bench and one of everything', () => {
-    expect(files.map(([name]) => name)).toEqual(['bench.json', 'everything.json', 'van.json']);
+  it('are a van, a bench, one of everything and a vehicle on several sheets', () => {
+    expect(files.map(([name]) => name)).toEqual(['bench.json', 'everything.json', 'sheets.json', 'van.json']);
   });
 
   it.each(files)('%s opens and is saved to the same bytes', (_, text) => {
@@ -66,7 +83,7 @@ describe('files of version 2', () => {
 
   it('hold every kind of fitting and of run there is, and 12 and 24 V', () => {
     const kinds = fittingSchema.options.map(({ entries }) => entries.kind.literal);
-    expect(kinds).toHaveLength(17);
+    expect(kinds).toHaveLength(18);
     expect(new Set(fittings.map(({ kind }) => kind))).toEqual(new Set(kinds));
     expect(new Set(runs.map(({ kind }) => kind))).toEqual(new Set(runSchema.entries.kind.options));
     expect(new Set(plans.map(({ settings }) => settings.systemV))).toEqual(new Set([12, 24]));
@@ -97,6 +114,18 @@ describe('files of version 2', () => {
       expect(ofRuns.get(key), key).toEqual(both);
     }
     expect(runs.some(({ bundled }) => bundled > 1)).toBe(true);
+  });
+
+  it('show every outline, part and view, and a run that goes on on another sheet', () => {
+    const sheets = plans.flatMap((plan) => plan.sheets);
+    expect(new Set(sheets.map(({ outline }) => outline.kind))).toEqual(new Set(['vehicle', 'own', 'bench']));
+    expect(new Set(sheets.map(({ part }) => part))).toEqual(new Set(['whole', 'bay', 'cargo']));
+    expect(new Set(sheets.map(({ view }) => view))).toEqual(new Set(['above', 'side']));
+    const own = sheets.flatMap(({ outline }) => (outline.kind === 'own' ? [outline] : []));
+    expect(new Set(own.map(({ bayM }) => bayM === null))).toEqual(new Set([true, false]));
+    const goesOn = fittings.find(({ kind }) => kind === 'continuation');
+    const through = runs.filter(({ from, to }) => [from, to].some(({ fittingId }) => fittingId === goesOn?.id));
+    expect(new Set(through.map(({ sheetId }) => sheetId)).size).toBe(2);
   });
 
   it('have links of the user’s own, one for each seat, that links name', () => {

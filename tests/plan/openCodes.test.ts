@@ -21,7 +21,7 @@ describe('every reason there is', () => {
     duplicateKey: '{"format":1,"format":1}',
     notAPlan: '[]',
     noVersion: withAt('version', '[]'),
-    newerVersion: withAt('version', '3'),
+    newerVersion: withAt('version', '4'),
     olderVersion: withAt('version', '0'),
     missingKey: withAt('runs.1.from', '{}'),
     unknownKey: withAt('runs.1.extra', '0'),
@@ -49,6 +49,13 @@ describe('every reason there is', () => {
       const [sheet, last] = [sheets?.[0], fittings?.[7]];
       if (sheets !== undefined && sheet !== undefined) sheets[1] = { ...sheet, id: 'other' as unknown as Raw };
       if (last !== undefined) last.sheetId = 'other' as unknown as Raw;
+    }),
+    sameSheet: changed(({ fittings }) => {
+      const last = fittings?.[7];
+      if (last !== undefined) {
+        last.kind = 'continuation' as unknown as Raw;
+        last.other = { sheetId: 'sheet', at: { xM: 1, yM: 1 } } as unknown as Raw;
+      }
     }),
     selfJoin: withAt('runs.1.to', '{"fittingId":"fuse","terminal":"out"}'),
   };

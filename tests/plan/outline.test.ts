@@ -12,7 +12,7 @@ import {
 } from '../../src/plan/outline.ts';
 import { at } from './support/samplePlan.ts';
 
-const van = { kind: 'panelVan', lengthM: 4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
+const van = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 const bench = { kind: 'bench', lengthM: 2, widthM: 0.8 } as const;
 
 describe('outlines', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding, RuleId, Severity } from '../../src/assess/answer.ts';
 import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { FittingKind, Plan } from '../../src/plan/schema.ts';
 import { remedyOf, sentenceOf, words } from '../../src/words/answer.ts';
 
-const OUTLINE = { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
+const OUTLINE = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 const KINDS: readonly FittingKind[] = ['battery', 'fuse', 'block', 'amplifier', 'ground', 'passThrough'];
 
 function planWithAll(): Plan {

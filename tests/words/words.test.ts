@@ -47,6 +47,7 @@ const OPEN_CODES = Object.keys({
   unknownGauge: true,
   unknownFamily: true,
   endOffSheet: true,
+  sameSheet: true,
   selfJoin: true,
 } satisfies Record<OpenCode, true>);
 

@@ -1,7 +1,7 @@
 import { polylineLength } from '../../geom/polyline.ts';
 import { fittingById, runsAt } from '../../plan/byId.ts';
 import { firewallXM } from '../../plan/outline.ts';
-import { runPoints } from '../../plan/runs.ts';
+import { placeOn, runPoints } from '../../plan/runs.ts';
 import type { Plan, Point, Run, TerminalRef } from '../../plan/schema.ts';
 import { sheetOf } from '../length.ts';
 import { finding, type Rule } from './rule.ts';
@@ -26,6 +26,9 @@ function mountedSide(plan: Plan, { fittingId }: TerminalRef, wallXM: number): nu
   return sides.includes(-1) ? -1 : 1;
 }
 
+const isOnOneSide = (points: readonly Point[], wallXM: number): boolean =>
+  points.every(({ xM }) => xM < wallXM) || points.every(({ xM }) => xM > wallXM);
+
 /** Where a run crosses the firewall, m along it. A run that lies along it does not cross there. */
 function crossingsM(plan: Plan, run: Run, points: readonly Point[], wallXM: number): number[] {
   const crossings: number[] = [];
@@ -48,6 +51,26 @@ function crossingsM(plan: Plan, run: Run, points: readonly Point[], wallXM: numb
   return crossings;
 }
 
+const wallSide = (plan: Plan, sheetId: string, { xM }: Point): number => {
+  const outline = sheetOf(plan, sheetId)?.outline;
+  const wallXM = outline === undefined ? null : firewallXM(outline);
+  return wallXM === null ? 0 : Math.sign(xM - wallXM);
+};
+
+/** Where a cable leaves one sheet on one side of the firewall and goes on on the other side: it crosses between the two. */
+function crossesBetweenSheets(plan: Plan, run: Run): boolean {
+  return [run.from, run.to].some(({ fittingId }) => {
+    const point = fittingById(plan, fittingId);
+    if (point?.kind !== 'continuation') return false;
+    const onOther = point.sheetId === run.sheetId ? point.other : point;
+    const [here, there] = [placeOn(point, run.sheetId), onOther.at];
+    if (here === null) return false;
+    const [side, otherSide] = [wallSide(plan, run.sheetId, here), wallSide(plan, onOther.sheetId, there)];
+    // told once: on the run that comes from the bay
+    return side === -1 && otherSide === 1;
+  });
+}
+
 /** 33 CFR 183.445(a): a conductor through a metal edge is protected from chafe: a run through the firewall needs its pass-through. */
 export const firewallNoGrommet: Rule = {
   id: 'firewall-no-grommet',
@@ -57,8 +80,9 @@ export const firewallNoGrommet: Rule = {
       const wallXM = wallOf(plan, run);
       if (wallXM === null) return [];
       const points = runPoints(plan, run);
+      const between = crossesBetweenSheets(plan, run);
       // most runs stay on one side
-      if (points.every(({ xM }) => xM < wallXM) || points.every(({ xM }) => xM > wallXM)) return [];
+      if (!between && isOnOneSide(points, wallXM)) return [];
       const isPassThrough = (fittingId: string): boolean => fittingById(plan, fittingId)?.kind === 'passThrough';
       const lengthM = polylineLength(points);
       const bare = crossingsM(plan, run, points, wallXM).filter((alongM) => {
@@ -66,7 +90,7 @@ export const firewallNoGrommet: Rule = {
         const atEnd = isPassThrough(run.to.fittingId) && lengthM - alongM <= NEAR_M;
         return !atStart && !atEnd;
       });
-      if (bare.length === 0) return [];
+      if (bare.length === 0 && !between) return [];
       return [
         finding('firewall-no-grommet', { severity: 'fix', places: [{ kind: 'run', id: run.id }], source: 'cfr183445' }),
       ];

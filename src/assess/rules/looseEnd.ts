@@ -10,6 +10,7 @@ function wanted(fitting: Fitting): readonly { terminal: string; ends: number }[]
         { terminal: 'out', ends: 1 },
       ];
     case 'passThrough':
+    case 'continuation':
       return [{ terminal: 'through', ends: 2 }];
     case 'block':
       return [{ terminal: 'bus', ends: 1 }];

@@ -17,7 +17,9 @@ export const handMove = takeUp('handMove', ['m'], { way: 'move' });
 export const handRun = takeUp('handRun', ['r'], { way: 'run' });
 
 /** Kinds in the order of the shelf; the common ones have a key, the rest have none that could be remembered. */
-const PLACE_KEYS: Record<FittingKind, readonly string[]> = {
+type PlacedKind = Exclude<FittingKind, 'continuation'>;
+
+const PLACE_KEYS: Record<PlacedKind, readonly string[]> = {
   battery: ['b'],
   fuse: ['f'],
   passThrough: ['p'],
@@ -39,7 +41,7 @@ const PLACE_KEYS: Record<FittingKind, readonly string[]> = {
 
 export const placeActId = (kind: FittingKind): string => `place:${kind}`;
 
-export const handPlaces: readonly Act[] = (Object.keys(PLACE_KEYS) as FittingKind[]).map((fitting) =>
+export const handPlaces: readonly Act[] = (Object.keys(PLACE_KEYS) as PlacedKind[]).map((fitting) =>
   takeUp(placeActId(fitting), PLACE_KEYS[fitting], { way: 'place', fitting }),
 );
 

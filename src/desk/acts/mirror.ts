@@ -8,7 +8,6 @@ export const mirror: Act = {
   keys: [],
   allowed: (state) => state.plan.sheets.length > 0,
   run: (desk) => {
-    const sheetId = desk.getState().plan.sheets[0]?.id;
-    if (sheetId !== undefined) commit(desk, 'mirror', (before) => mirrorSheet(before, sheetId));
+    commit(desk, 'mirror', (before) => before.sheets.reduce((plan, { id }) => mirrorSheet(plan, id), before));
   },
 };

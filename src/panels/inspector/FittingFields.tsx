@@ -52,6 +52,7 @@ function OfKind({ fitting, plan }: { fitting: Fitting; plan: Plan }) {
     case 'capacitor':
       return <CapacitorFields capacitor={fitting} />;
     case 'ground':
+    case 'continuation':
       return null;
   }
 }

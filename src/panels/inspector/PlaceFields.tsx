@@ -8,7 +8,7 @@ const MAX_COORDINATE_M = 100;
 
 /** Where something is, by two typed lengths. */
 export function PlaceFields({ at, onTake }: { at: Point; onTake: (at: Point) => void }) {
-  const outline = useDesk((state) => state.plan.sheets[0]?.outline.kind ?? 'panelVan');
+  const outline = useDesk((state) => state.plan.sheets[0]?.outline.kind ?? 'vehicle');
   const axes = words.inspector.axes[outline];
   return (
     <div className="field-pair">

@@ -22,7 +22,7 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
   const units = useUnits();
   const isSelected = useDesk((state) => state.selection?.id === fitting.id);
   const { list, fittings, inspector } = words;
-  const outline = useDesk((state) => state.plan.sheets[0]?.outline.kind ?? 'panelVan');
+  const outline = useDesk((state) => state.plan.sheets[0]?.outline.kind ?? 'vehicle');
   const pick = () => select(desk, { kind: 'fitting', id: fitting.id });
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-fitting={fitting.id}>

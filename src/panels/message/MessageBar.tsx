@@ -10,7 +10,7 @@ type MessageWords = Readonly<
 >;
 
 /** Every message the desk can send has words: the compiler holds the two lists together. */
-const MESSAGES: MessageWords = words.messages;
+const messageWords = (): MessageWords => words.messages;
 
 // its words are many, and most visits need none of them
 const RefusedText = lazy(() => import('./RefusedText.tsx'));
@@ -20,7 +20,7 @@ const SHOWN_MS = 8000;
 const STAYING: ReadonlySet<MessageId> = new Set(['fileRefused', 'notKept', 'storageFull', 'otherTab', 'savedDamaged']);
 
 function MessageText({ message }: { message: Message }) {
-  if (message.id !== 'fileRefused') return <p>{MESSAGES[message.id](message.params)}</p>;
+  if (message.id !== 'fileRefused') return <p>{messageWords()[message.id](message.params)}</p>;
   return (
     <Suspense fallback={null}>
       <RefusedText params={message.params} />

@@ -18,6 +18,7 @@ const PATHS: Readonly<Record<FittingKind, string>> = {
   charger: 'M6 6h16v16H6zM6 22 22 6M8.5 9.5h5M8.5 12h5M14.5 16.5h5M14.5 19h5M1 14h5M22 14h5',
   relay: 'M1 11h7M20 11h7M20 11 9 4M14 7.5v10.5M8.5 18h11v5h-11z',
   switch: 'M1 18h7M20 18h7M20 18 9 11M14 14V6M11 6h6',
+  continuation: 'M1 14h12M13 8v12l9-6z',
   capacitor: 'M1 14h10.5M11.5 6v16M16.5 6v16M16.5 14H27M4 6.5h5M6.5 4v5',
 };
 

@@ -1,7 +1,7 @@
 /** Kinds of fittings in the order in which they are offered: the common ones in sight, the rest by what they do. */
 import type { FittingKind } from '../../plan/schema.ts';
 
-type KindGroup = 'common' | 'sources' | 'protection' | 'joining' | 'loads';
+type KindGroup = 'common' | 'sources' | 'protection' | 'joining' | 'loads' | 'sheets';
 
 const GROUP_OF: Readonly<Record<FittingKind, KindGroup>> = {
   battery: 'common',
@@ -21,13 +21,14 @@ const GROUP_OF: Readonly<Record<FittingKind, KindGroup>> = {
   bus: 'joining',
   reducer: 'joining',
   load: 'loads',
+  continuation: 'sheets',
 };
 
 export const ALL_KINDS = Object.keys(GROUP_OF) as FittingKind[];
 
 export const kindsIn = (group: KindGroup): FittingKind[] => ALL_KINDS.filter((kind) => GROUP_OF[kind] === group);
 
-/** Not in sight on the shelf. */
+/** Not in sight on the shelf. A continuation point is made with its sheets, not placed by itself. */
 export const MORE_GROUPS = ['sources', 'protection', 'joining', 'loads'] as const satisfies KindGroup[];
 
 export const isCommon = (kind: FittingKind): boolean => GROUP_OF[kind] === 'common';

@@ -9,28 +9,28 @@ import { Dialog } from '../dialog/Dialog.tsx';
 import { LengthField } from '../keypad/LengthField.tsx';
 import { useDeskStore } from '../useDesk.ts';
 
-type Van = Extract<Outline, { kind: 'panelVan' }>;
+type Vehicle = Extract<Outline, { kind: 'vehicle' }>;
 type Bench = Extract<Outline, { kind: 'bench' }>;
 
 /** A size and its bounds; the bounds are the document's. */
-const VAN_SIZES = [
+const VEHICLE_SIZES = [
   ['lengthM', 2, 12],
   ['widthM', 1, 3],
   ['bayM', 0.3, 3],
-  ['cabM', 0.5, 4],
-] as const satisfies readonly (readonly [keyof Van, number, number])[];
+  ['cabM', 0.5, 8],
+] as const satisfies readonly (readonly [keyof Vehicle, number, number])[];
 const BENCH_SIZES = [
   ['lengthM', 0.5, 12],
   ['widthM', 0.3, 5],
 ] as const satisfies readonly (readonly [keyof Bench, number, number])[];
 
 const bayTooLong = (outline: Outline): boolean =>
-  outline.kind === 'panelVan' && outline.bayM + outline.cabM >= outline.lengthM;
+  outline.kind === 'vehicle' && outline.bayM + outline.cabM >= outline.lengthM;
 
 /** What to plan for: a vehicle or a bench board, its name, its sizes, and on which side the wheel is. */
 export default function NewPlanDialog({ onClose }: { onClose: () => void }) {
   const desk = useDeskStore();
-  const [outline, setOutline] = useState<Outline>(DEFAULT_OUTLINES.panelVan);
+  const [outline, setOutline] = useState<Vehicle | Bench>(DEFAULT_OUTLINES.panelVan);
   const [name, setName] = useState('');
   const [isRight, setRight] = useState(false);
   const form = useRef<HTMLFormElement>(null);
@@ -39,7 +39,7 @@ export default function NewPlanDialog({ onClose }: { onClose: () => void }) {
   const create = () => {
     if (focusFirstInvalid(form.current)) return;
     startPlan(desk, {
-      name: name === '' ? `${fittings.outlines[outline.kind]}` : name,
+      name: name === '' ? fittings.outlines[outline.kind === 'bench' ? 'bench' : outline.body] : name,
       outline,
       mirrored: isRight && outline.kind !== 'bench',
     });
@@ -58,12 +58,12 @@ export default function NewPlanDialog({ onClose }: { onClose: () => void }) {
       >
         <fieldset className="choices">
           <legend>{newPlan.vehicle}</legend>
-          {(['panelVan', 'bench'] as const).map((kind) => (
+          {(Object.keys(DEFAULT_OUTLINES) as (keyof typeof DEFAULT_OUTLINES)[]).map((kind) => (
             <label key={kind} className="choice">
               <input
                 type="radio"
                 name="outline"
-                checked={outline.kind === kind}
+                checked={(outline.kind === 'bench' ? 'bench' : outline.body) === kind}
                 onChange={() => setOutline(DEFAULT_OUTLINES[kind])}
               />
               <span>{fittings.outlines[kind]}</span>
@@ -94,7 +94,7 @@ export default function NewPlanDialog({ onClose }: { onClose: () => void }) {
                   onTake={(m) => m !== null && setOutline({ ...outline, [field]: m })}
                 />
               ))
-            : VAN_SIZES.map(([field, minM, maxM]) => (
+            : VEHICLE_SIZES.map(([field, minM, maxM]) => (
                 <LengthField
                   key={field}
                   label={newPlan[field]}

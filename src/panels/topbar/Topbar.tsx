@@ -10,7 +10,7 @@ import { useDesk, useDeskStore } from '../useDesk.ts';
 import type { PlanFiles } from './files.ts';
 
 /** Dialogs that the row at the top opens. */
-export type TopbarDialog = 'newPlan' | 'open' | 'settings' | 'legend';
+export type TopbarDialog = 'newPlan' | 'open' | 'settings' | 'legend' | 'view';
 
 interface TopbarProps {
   files: PlanFiles;
@@ -101,6 +101,9 @@ export function Topbar({ files, isListOpen, onList, onDialog }: TopbarProps) {
         </button>
         <button type="button" onClick={pick(() => onDialog('legend'))}>
           {topbar.legend}
+        </button>
+        <button type="button" onClick={pick(() => onDialog('view'))}>
+          {topbar.workView}
         </button>
       </div>
     </header>

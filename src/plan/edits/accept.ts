@@ -6,6 +6,7 @@ import * as v from 'valibot';
 import { isKnownGauge } from '../gauges.ts';
 import { isToldFamily, linksOf } from '../links.ts';
 import { roundFitting, roundRun, roundSheet } from '../round.ts';
+import { placeOn } from '../runs.ts';
 import {
   type Fitting,
   fittingSchema,
@@ -25,6 +26,7 @@ export function acceptFitting(fitting: unknown, settings: Settings): Fitting | n
   const gauges = [output.takes, output.kind === 'block' ? output.outputsTake : null];
   if (gauges.some((gauge) => gauge !== null && !isKnownGauge(gauge))) return null;
   if (!linksOf(output).every(({ link }) => isToldFamily(settings, link.family))) return null;
+  if (output.kind === 'continuation' && output.other.sheetId === output.sheetId) return null;
   const terminals = terminalsOf(output);
   return new Set(terminals).size === terminals.length ? checked(fittingSchema, roundFitting(output)) : null;
 }
@@ -38,7 +40,7 @@ export function acceptRun(run: unknown, fittings: readonly Fitting[]): Run | nul
   if (from.fittingId === to.fittingId && from.terminal === to.terminal) return null;
   const endsHold = [from, to].every((end) => {
     const fitting = fittings.find(({ id }) => id === end.fittingId);
-    return fitting?.sheetId === sheetId && terminalsOf(fitting).includes(end.terminal);
+    return fitting !== undefined && placeOn(fitting, sheetId) !== null && terminalsOf(fitting).includes(end.terminal);
   });
   return endsHold ? checked(runSchema, roundRun(output)) : null;
 }

@@ -6,6 +6,7 @@ import { acceptFitting } from './accept.ts';
 export function addFitting(plan: Plan, fitting: Fitting): Plan {
   const accepted = acceptFitting(fitting, plan.settings);
   if (accepted === null || plan.fittings.length >= MAX_ITEMS || isIdUsed(plan, accepted.id)) return plan;
-  if (!plan.sheets.some(({ id }) => id === accepted.sheetId)) return plan;
+  const sheets = accepted.kind === 'continuation' ? [accepted.sheetId, accepted.other.sheetId] : [accepted.sheetId];
+  if (!sheets.every((sheetId) => plan.sheets.some(({ id }) => id === sheetId))) return plan;
   return { ...plan, fittings: [...plan.fittings, accepted] };
 }

@@ -4,6 +4,7 @@ import { distanceToSegment } from '../../geom/point.ts';
 import { nearestOnPolyline, splitPolyline } from '../../geom/polyline.ts';
 import { fittingById } from '../byId.ts';
 import { roundPoint } from '../round.ts';
+import { placeOn } from '../runs.ts';
 import type { Fitting, Plan, Point, Run, TerminalRef } from '../schema.ts';
 
 /** A fitting that strays no more than this from the straight line leaves no bend behind. */
@@ -17,8 +18,9 @@ export interface Cable {
   readonly points: readonly Point[];
 }
 
-/** The cable that two runs make at a fitting; null when one of them has both ends there, or an end is gone. */
+/** The cable that two runs of one sheet make at a fitting; null when one of them has both ends there, or an end is gone. */
 export function cableThrough(plan: Plan, fitting: Fitting, first: Run, second: Run): Cable | null {
+  if (first.sheetId !== second.sheetId) return null;
   const [one, other] = [wayTo(plan, first, fitting.id), wayTo(plan, second, fitting.id)];
   if (one === null || other === null) return null;
   const [before, after] = [one.points.at(-1), other.points.at(-1)];
@@ -33,8 +35,9 @@ function wayTo(plan: Plan, run: Run, fittingId: string): { far: TerminalRef; poi
   const endsHere = run.to.fittingId === fittingId;
   if (endsHere === (run.from.fittingId === fittingId)) return null;
   const far = endsHere ? run.from : run.to;
-  const start = fittingById(plan, far.fittingId)?.at;
-  if (start === undefined) return null;
+  const end = fittingById(plan, far.fittingId);
+  const start = end === undefined ? null : placeOn(end, run.sheetId);
+  if (start === null) return null;
   return { far, points: [start, ...(endsHere ? run.bends : run.bends.toReversed())] };
 }
 

@@ -16,12 +16,18 @@ export function mirrorSheet(plan: Plan, sheetId: string): Plan {
     everyPointFits &&= v.is(pointSchema, point);
     return point;
   };
+  // a view from the side shows the same heights whichever side the wheel is on
+  const flips = sheet.view === 'above';
   const onSheet = <T extends { sheetId: string }>(items: T[], change: (item: T) => T): T[] =>
-    items.map((item) => (item.sheetId === sheetId ? change(item) : item));
+    items.map((item) => (flips && item.sheetId === sheetId ? change(item) : item));
   const mirrored: Plan = {
     ...plan,
     sheets: plan.sheets.map((other) => (other === sheet ? { ...sheet, mirrored: !sheet.mirrored } : other)),
-    fittings: onSheet(plan.fittings, (fitting) => ({ ...fitting, at: flip(fitting.at) })),
+    fittings: onSheet(plan.fittings, (fitting) => ({ ...fitting, at: flip(fitting.at) })).map((fitting) =>
+      flips && fitting.kind === 'continuation' && fitting.other.sheetId === sheetId
+        ? { ...fitting, other: { sheetId, at: flip(fitting.other.at) } }
+        : fitting,
+    ),
     runs: onSheet(plan.runs, (run) => ({ ...run, bends: run.bends.map(flip) })),
     areas: onSheet(plan.areas, (area) => ({ ...area, outline: area.outline.map(flip) })),
     ties: onSheet(plan.ties, (tie) => ({ ...tie, at: flip(tie.at) })),

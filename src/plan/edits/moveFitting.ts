@@ -1,5 +1,5 @@
 import { fittingById } from '../byId.ts';
-import type { Plan, Point } from '../schema.ts';
+import type { Fitting, Plan, Point } from '../schema.ts';
 import { INLINE_KINDS } from '../terminals.ts';
 import { withFitting } from './accept.ts';
 import { shareTaped } from './shareTaped.ts';
@@ -7,11 +7,17 @@ import { shareTaped } from './shareTaped.ts';
 /**
  * Moves a fitting; the drawn ends of its runs go with it, taped lengths stay. An inline fitting between two taped runs
  * slides along one measured cable: the two keep their total and share it anew by what is drawn, unless one of them
- * is locked. A locked fitting stays where it is.
+ * is locked. A locked fitting stays where it is. A continuation point is moved on the sheet that is named; anything else
+ * stands on one sheet only.
  */
-export function moveFitting(plan: Plan, id: string, at: Point): Plan {
+export function moveFitting(plan: Plan, id: string, at: Point, sheetId?: string): Plan {
   const fitting = fittingById(plan, id);
   if (fitting === undefined || fitting.locked) return plan;
-  const moved = withFitting(plan, fitting, { ...fitting, at });
+  const moved = withFitting(plan, fitting, placed(fitting, at, sheetId));
   return moved === plan || !INLINE_KINDS.has(fitting.kind) ? moved : shareTaped(moved, id);
 }
+
+const placed = (fitting: Fitting, at: Point, sheetId: string | undefined): Fitting =>
+  fitting.kind === 'continuation' && fitting.other.sheetId === sheetId
+    ? { ...fitting, other: { ...fitting.other, at } }
+    : { ...fitting, at };

@@ -22,6 +22,7 @@ export const fittingCautions: Readonly<Record<FittingKind, string | null>> = {
   switch: 'Open is not dead: the battery side stays live. Never open it while the engine runs.',
   capacitor:
     'Fill it through a resistor or a lamp before you join it; empty it the same way before you touch it. It holds its charge for days.',
+  continuation: null,
 };
 
 /** In the legend: what no picture can show. */

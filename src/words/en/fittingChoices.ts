@@ -1,5 +1,5 @@
 /** What can be chosen of fittings, runs and sheets; not needed before something is selected or told. */
-import type { LinkFamily, Outline, RunKind, Settings, Zone } from '../../plan/schema.ts';
+import type { Body, LinkFamily, RunKind, Settings, Zone } from '../../plan/schema.ts';
 
 const runKinds: Readonly<Record<RunKind, string>> = {
   power: 'Power',
@@ -46,8 +46,14 @@ const materials = {
 
 const ampClasses = { D: 'Class D', AB: 'Class AB' } as const;
 
-const outlines: Readonly<Record<Outline['kind'], string>> = {
+const outlines: Readonly<Record<Body | 'own' | 'bench', string>> = {
+  hatchback: 'Hatchback',
+  saloon: 'Saloon',
+  estate: 'Estate',
+  pickup: 'Pickup',
   panelVan: 'Panel van',
+  smallBus: 'Small bus',
+  own: 'Own outline',
   bench: 'Bench board',
 };
 

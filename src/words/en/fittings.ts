@@ -20,6 +20,7 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
   relay: 'Isolating relay',
   switch: 'Battery switch',
   capacitor: 'Capacitor',
+  continuation: 'Continuation point',
 };
 
 /** Short names, for the shelf. */
@@ -41,6 +42,7 @@ export const kindsShort: Readonly<Record<FittingKind, string>> = {
   relay: 'Relay',
   switch: 'Switch',
   capacitor: 'Capacitor',
+  continuation: 'Continues',
 };
 
 /** What the first fuse after a battery is called. */

@@ -17,6 +17,8 @@ export const topbar = {
   list: 'List',
   settings: 'Settings',
   legend: 'Legend',
+  view: 'View',
+  workView: 'Work view',
   menu: 'Menu',
   close: 'Close',
   example: 'Example',

@@ -9,7 +9,8 @@ export const inspector = {
   name: 'Name',
   /** The two lengths that say where something is. */
   axes: {
-    panelVan: { x: 'From the nose', y: 'From the right side' },
+    vehicle: { x: 'From the nose', y: 'From the right side' },
+    own: { x: 'From the nose', y: 'From the right side' },
     bench: { x: 'From the left end', y: 'From the far edge' },
   },
   locked: 'Lock',
@@ -111,7 +112,8 @@ export const list = {
   moved: (name: string) => `${name} moved.`,
   removed: (name: string) => `${name} deleted.`,
   at: {
-    panelVan: (x: string, y: string) => `${x} from the nose, ${y} from the right side`,
+    vehicle: (x: string, y: string) => `${x} from the nose, ${y} from the right side`,
+    own: (x: string, y: string) => `${x} from the nose, ${y} from the right side`,
     bench: (x: string, y: string) => `${x} from the left end, ${y} from the far edge`,
   },
   joins: (from: string, to: string) => `from ${from} to ${to}`,

@@ -99,6 +99,10 @@ const REASONS: Readonly<Record<OpenCode | 'unreadable', OpenWords>> = {
     what: (params) => `the run ends at ${quoted(params, 'fitting')}, which is on another sheet`,
     remedy: EARLIER,
   },
+  sameSheet: {
+    what: () => 'a continuation point goes on on the sheet it is on',
+    remedy: EARLIER,
+  },
   selfJoin: { what: () => 'a run starts and ends at one terminal', remedy: EARLIER },
 };
 

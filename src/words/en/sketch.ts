@@ -38,11 +38,13 @@ export const live = {
 /** For a screen reader: what the picture shows, not how to use it. */
 export function describePane(
   pane: string,
-  counts: { fittings: number; runs: number; unprotected: string | null },
+  /** unprotected: null where there is none, undefined where it is not to be told */
+  counts: { fittings: number; runs: number; unprotected: string | null | undefined },
 ): string {
   const striped =
-    counts.unprotected === null ? 'No unprotected stretch.' : `Longest unprotected stretch ${counts.unprotected}.`;
-  return `${pane}: drawing of ${counts.fittings} fittings and ${counts.runs} runs. ${striped} The list holds the same plan.`;
+    counts.unprotected === null ? ' No unprotected stretch.' : ` Longest unprotected stretch ${counts.unprotected}.`;
+  const told = counts.unprotected === undefined ? '' : striped;
+  return `${pane}: drawing of ${counts.fittings} fittings and ${counts.runs} runs.${told} The list holds the same plan.`;
 }
 
 const SIGNS: Readonly<Record<string, string>> = { positive: '+', stud: '+', negative: '−' };

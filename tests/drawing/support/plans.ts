@@ -1,7 +1,9 @@
 /** Small plans for tests of what is drawn and done: ids are chosen, everything else is what a new plan has. */
+
 import { newFittingIn, newPlan, newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
+import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { FittingKind, Plan, RunKind } from '../../../src/plan/schema.ts';
 import { terminalRef } from '../../support/terminal.ts';
 
@@ -9,7 +11,7 @@ export const SHEET = 'sheet';
 
 type Spot = readonly [xM: number, yM: number];
 
-export const VAN = { kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
+export const VAN = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 export const BENCH = { kind: 'bench', lengthM: 2.4, widthM: 0.8 } as const;
 
 export const emptyPlan = (outline: typeof VAN | typeof BENCH = VAN, mirrored = false): Plan =>

@@ -13,6 +13,7 @@ import { removeOutput } from '../../../src/plan/edits/removeOutput.ts';
 import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { renamePlan } from '../../../src/plan/edits/renamePlan.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
+import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
 import { at, lay, place, sampleVan } from '../support/samplePlan.ts';
 
@@ -225,7 +226,9 @@ describe('settings, sheet and plan', () => {
       'no change of settings': (plan) => changeSettings(plan, { engineAlwaysRunning: false }),
       'no such sheet': (plan) => changeSheet(plan, 'none', { name: 'x' }),
       'a van too long': (plan) =>
-        changeSheet(plan, 'sheet', { outline: { kind: 'panelVan', lengthM: 13, widthM: 2, bayM: 1, cabM: 1 } }),
+        changeSheet(plan, 'sheet', {
+          outline: { ...DEFAULT_OUTLINES.panelVan, lengthM: 13, widthM: 2, bayM: 1, cabM: 1 },
+        }),
       'the same plan name': (plan) => renamePlan(plan, 'Van'),
       'a plan name too long': (plan) => renamePlan(plan, 'x'.repeat(201)),
       'half a character': (plan) => renamePlan(plan, 'Van \udc00'),
@@ -237,7 +240,7 @@ describe('settings, sheet and plan', () => {
   });
 
   it('an outline is kept to 0.1 mm', () => {
-    const outline = { kind: 'panelVan', lengthM: 5.00004, widthM: 2, bayM: 1.10006, cabM: 1.5 } as const;
+    const outline = { ...DEFAULT_OUTLINES.panelVan, lengthM: 5.00004, widthM: 2, bayM: 1.10006, cabM: 1.5 } as const;
     expect(changeSheet(sampleVan(), 'sheet', { outline }).sheets[0]?.outline).toEqual({
       ...outline,
       lengthM: 5,

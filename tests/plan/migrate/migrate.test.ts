@@ -125,7 +125,7 @@ describe('an invented version 0', () => {
   it('is refused without its step, in words of its own', () => {
     expect(openPlan(text)).toMatchObject({
       ok: false,
-      reason: { code: 'olderVersion', params: { found: 0, known: 2 } },
+      reason: { code: 'olderVersion', params: { found: 0, known: PLAN_VERSION } },
     });
   });
 
@@ -133,9 +133,15 @@ describe('an invented version 0', () => {
     const result = openPlan(text, ALL_STEPS);
     if (!result.ok) throw new Error(JSON.stringify(result.reason));
     expect(result.migratedFrom).toBe(0);
-    expect(result.plan.version).toBe(2);
+    expect(result.plan.version).toBe(PLAN_VERSION);
     expect(result.plan.name).toBe('Old van');
-    expect(result.plan.sheets[0]?.outline).toEqual({ kind: 'panelVan', lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 });
+    expect(result.plan.sheets[0]?.outline).toMatchObject({
+      body: 'panelVan',
+      lengthM: 4.4,
+      widthM: 1.8,
+      bayM: 1,
+      cabM: 1.5,
+    });
     expect(result.plan.fittings[0]?.at).toEqual({ xM: 0.8, yM: 1.4005 });
     expect(result.plan.runs[0]).toMatchObject({
       bends: [{ xM: 1.25, yM: 0.9 }],
@@ -172,7 +178,7 @@ describe('an invented version 0', () => {
     for (const broken of [text.replace('"runs":[', '"runs":[7,'), text.replace('"sheets":[{', '"sheets":[null,{')]) {
       expect(openPlan(broken, ALL_STEPS)).toMatchObject({
         ok: false,
-        reason: { code: 'migrationFailed', params: { found: 0, known: 2 } },
+        reason: { code: 'migrationFailed', params: { found: 0, known: PLAN_VERSION } },
       });
     }
   });

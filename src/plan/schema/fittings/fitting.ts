@@ -1,7 +1,14 @@
 /** A fitting of any kind. */
 import * as v from 'valibot';
 import { breakerSchema, fuseSchema, relaySchema, switchSchema } from './devices.ts';
-import { blockSchema, busSchema, groundSchema, passThroughSchema, reducerSchema } from './joints.ts';
+import {
+  blockSchema,
+  busSchema,
+  continuationSchema,
+  groundSchema,
+  passThroughSchema,
+  reducerSchema,
+} from './joints.ts';
 import { amplifierSchema, loadSchema } from './loads.ts';
 import {
   alternatorSchema,
@@ -30,4 +37,5 @@ export const fittingSchema = v.variant('kind', [
   relaySchema,
   switchSchema,
   capacitorSchema,
+  continuationSchema,
 ]);

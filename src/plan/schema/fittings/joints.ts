@@ -1,6 +1,6 @@
 /** Where cables meet, change or pass: pass-throughs, blocks, buses, reducers, ground points. */
 import * as v from 'valibot';
-import { bounded, gaugeId, inputOf, matching, someOf } from '../fields.ts';
+import { bounded, gaugeId, id, inputOf, matching, pointSchema, someOf } from '../fields.ts';
 import { linkSchema } from '../links.ts';
 import { fittingBase } from './base.ts';
 
@@ -9,6 +9,14 @@ export const passThroughSchema = v.strictObject({
   kind: v.literal('passThrough'),
   /** Inside diameter of its grommet, not that of the hole it sits in, mm; null when not told. */
   grommetInsideMm: v.nullable(bounded(1, 200)),
+});
+
+/** One point of a cable that is drawn on two sheets: where it leaves one, it goes on on the other. It cuts nothing. */
+export const continuationSchema = v.strictObject({
+  ...fittingBase,
+  kind: v.literal('continuation'),
+  /** Where the same point is on the other sheet. */
+  other: v.strictObject({ sheetId: id, at: pointSchema }),
 });
 
 /** A terminal beside 'bus': straight onto the bus (link null) or through a link of its own. */
