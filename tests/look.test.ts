@@ -31,6 +31,7 @@ function contrast(one: string, other: string): number {
 
 const paper = declared(':root');
 const sun = new Map([...paper, ...declared(':root[data-theme="sun"]')]);
+const dark = new Map([...paper, ...declared(':root[data-theme="dark"]')]);
 const of = (theme: Map<string, string>, name: string): string => theme.get(variable(name)) ?? '';
 
 describe('colours', () => {
@@ -47,23 +48,53 @@ describe('colours', () => {
   });
 
   const SURFACES = ['sheet', 'panel', 'raised', 'stopSoft', 'fixSoft', 'noteSoft', 'accentSoft'];
-  it.each(SURFACES)('text on %s is at least AA on paper, and 7 to 1 in the sun', (surface) => {
+  it.each(SURFACES)('text on %s is at least AA on paper and in the dark, and 7 to 1 in the sun', (surface) => {
     for (const text of ['ink', 'inkSoft']) {
       expect(contrast(of(paper, text), of(paper, surface)), text).toBeGreaterThanOrEqual(4.5);
+      expect(contrast(of(dark, text), of(dark, surface)), text).toBeGreaterThanOrEqual(4.5);
       expect(contrast(of(sun, text), of(sun, surface)), text).toBeGreaterThanOrEqual(7);
     }
   });
 
-  it.each(['positive', 'ground', 'remote', 'factory', 'stop', 'fix', 'note', 'accent', 'ruleStrong'])(
+  it('what is written in a colour of its own can be read', () => {
+    for (const [theme, least] of [
+      [paper, 4.5],
+      [dark, 4.5],
+      [sun, 7],
+    ] as const) {
+      for (const text of ['stop', 'accent'])
+        for (const surface of ['panel', 'raised'])
+          expect(contrast(of(theme, text), of(theme, surface)), `${text} on ${surface}`).toBeGreaterThanOrEqual(least);
+      // pressed buttons and messages are the page turned round
+      expect(contrast(of(theme, 'raised'), of(theme, 'ink'))).toBeGreaterThanOrEqual(7);
+      expect(contrast(of(theme, 'hazardInk'), of(theme, 'hazard'))).toBeGreaterThanOrEqual(7);
+    }
+  });
+
+  it.each(['positive', 'ground', 'remote', 'factory', 'stop', 'fix', 'note', 'accent', 'ruleStrong', 'symbol'])(
     'what %s marks stands out from the sheet and from panels: 3 to 1 at least',
     (name) => {
-      for (const theme of [paper, sun]) {
+      for (const theme of [paper, sun, dark]) {
+        // a dark sheet sets a black cable off by its light casing, on which its colour then stands
+        if (theme === dark && ['positive', 'ground', 'remote', 'factory'].includes(name)) {
+          expect(contrast(of(dark, name), of(dark, 'casing'))).toBeGreaterThanOrEqual(3);
+          expect(contrast(of(dark, 'casing'), of(dark, 'sheet'))).toBeGreaterThanOrEqual(3);
+          continue;
+        }
         for (const surface of ['sheet', 'panel', 'raised']) {
           expect(contrast(of(theme, name), of(theme, surface)), surface).toBeGreaterThanOrEqual(3);
         }
       }
     },
   );
+
+  it('the stripe is black on yellow in every theme, and each theme says which it is to the browser', () => {
+    for (const theme of [sun, dark]) {
+      for (const name of ['hazard', 'hazardInk']) expect(of(theme, name)).toBe(of(paper, name));
+    }
+    expect(css).toMatch(/:root \{\n {2}color-scheme: light;/);
+    expect(css).toMatch(/:root\[data-theme="dark"\] \{\n {2}color-scheme: dark;/);
+  });
 });
 
 describe('the stroke of a cable', () => {

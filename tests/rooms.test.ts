@@ -48,7 +48,7 @@ const ROOMS: Readonly<Record<string, Room>> = {
     packages: ['konva', 'react-konva', 'react', 'zustand'],
   },
   panels: {
-    uses: ['desk', 'plan', 'assess', 'geom', 'look', 'words'],
+    uses: ['desk', 'drawing', 'plan', 'assess', 'geom', 'look', 'words'],
     usesTypesOf: ['calc'],
     packages: ['react', 'react-dom', 'zustand'],
   },

@@ -39,6 +39,14 @@ const SCENES: readonly Scene[] = [
   { name: 'newPlan', act: (opened) => openDialog(new TouchUser(opened), 'New plan') },
   { name: 'settings', act: (opened) => openDialog(new TouchUser(opened), 'Settings') },
   { name: 'legend', act: (opened) => openDialog(new TouchUser(opened), 'Legend') },
+  { name: 'view', act: (opened) => openDialog(new TouchUser(opened), 'Work view', 'View') },
+  { name: 'sun', act: (opened) => chosen(opened, { theme: 'sun' }) },
+  { name: 'dark', act: (opened) => chosen(opened, { theme: 'dark' }) },
+  { name: 'left', act: (opened) => chosen(opened, { side: 'left' }) },
+  { name: 'customer', act: (opened) => chosen(opened, { face: 'customer' }) },
+  { name: 'customer-dark', act: (opened) => chosen(opened, { face: 'customer', theme: 'dark', side: 'left' }) },
+  { name: 'class', act: (opened) => chosen(opened, { face: 'class' }) },
+  { name: 'class-asking', act: (opened) => chosen(opened, { face: 'class', figures: 'hidden' }) },
   { name: 'moreFittings', act: (opened) => openMore(new TouchUser(opened)) },
   { name: 'every', act: (opened) => openEvery(new TouchUser(opened)) },
   ...['Battery', 'Alternator', 'Fused take-off', 'Capacitor', 'Battery switch', 'Distribution block'].map((name) => ({
@@ -50,6 +58,15 @@ const SCENES: readonly Scene[] = [
     },
   })),
 ];
+
+/** A later visit with these choices of the device. */
+async function chosen({ page }: OpenedPage, choices: Readonly<Record<string, string>>): Promise<void> {
+  await page.evaluate((all) => {
+    for (const [name, value] of Object.entries(all)) localStorage.setItem(`feedrun-${name}`, value);
+  }, choices);
+  await page.reload();
+  await page.getByRole('region', { name: 'Answer' }).getByRole('heading', { level: 2 }).first().waitFor();
+}
 
 /** The plan with one of every kind in it, opened as a file. */
 async function openEvery(user: TouchUser): Promise<void> {

@@ -1,16 +1,36 @@
 import { lazy, Suspense } from 'react';
+import { GuideOffer } from '../panels/guide/GuideOffer.tsx';
 import { History } from '../panels/shelf/History.tsx';
 import { Icon } from '../panels/shelf/Icon.tsx';
 import { Headline } from '../panels/summary/Headline.tsx';
 import { Summary } from '../panels/summary/Summary.tsx';
+import { useChoice } from '../panels/useChoice.ts';
 import { useDesk } from '../panels/useDesk.ts';
 import { words } from '../words/answer.ts';
 
 const Inspector = lazy(() => import('../panels/inspector/Inspector.tsx'));
+const CustomerFace = lazy(() => import('../panels/faces/CustomerFace.tsx'));
+const ClassFace = lazy(() => import('../panels/faces/ClassFace.tsx'));
+
+const Work = () => (
+  <>
+    <Headline />
+    <div className="answer-scroll">
+      <GuideOffer />
+      <Summary />
+    </div>
+  </>
+);
+
+const FACES = { work: Work, customer: CustomerFace, class: ClassFace } as const;
 
 /** The answer and what is selected: a column beside the sketch, or a sheet pulled up from below it. */
 export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull: (isPulled: boolean) => void }) {
-  const hasSelection = useDesk((state) => state.selection !== null);
+  const face = useChoice('face');
+  const isAsking = useChoice('figures') === 'hidden' && face === 'class';
+  // what is selected is full of figures; the customer's face opens its fields by itself
+  const hasSelection = useDesk((state) => state.selection !== null) && face !== 'customer' && !isAsking;
+  const Face = FACES[face];
   const { summary } = words;
   return (
     <section
@@ -21,21 +41,20 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
         <Icon name={isPulled ? 'down' : 'up'} />
         <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>
       </button>
-      <Headline />
       {isPulled ? (
         // the shelf with its undo lies under the sheet
         <div className="answer-history">
           <History />
         </div>
       ) : null}
+      <Suspense fallback={null}>
+        <Face />
+      </Suspense>
       {hasSelection ? (
         <button type="button" className="answer-edit" onClick={() => onPull(true)}>
           {summary.edit}
         </button>
       ) : null}
-      <div className="answer-scroll">
-        <Summary />
-      </div>
       {hasSelection ? (
         <div className="answer-inspector">
           <Suspense fallback={null}>

@@ -2,12 +2,13 @@ import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
 import '../look/look.css';
 import './App.css';
 import type { Desk } from '../desk/desk.ts';
+import { showInspectorBy } from '../desk/inspect.ts';
 import { PLAN_KEYS_ATTRIBUTE } from '../desk/keys.ts';
-import { restoreTheme } from '../look/theme.ts';
 import { goToInspector } from '../panels/inspector/goToInspector.ts';
 import { MessageBar } from '../panels/message/MessageBar.tsx';
 import { Shelf } from '../panels/shelf/Shelf.tsx';
-import { Topbar, type TopbarDialog } from '../panels/topbar/Topbar.tsx';
+import { Topbar, type TopbarDialog, type WorkPanel } from '../panels/topbar/Topbar.tsx';
+import { useChoice } from '../panels/useChoice.ts';
 import { DeskContext, useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
 import { Sketch } from '../sketch/Sketch.tsx';
@@ -15,6 +16,7 @@ import { words } from '../words/index.ts';
 import { AnswerReady } from './AnswerReady.tsx';
 import { DropHint } from './DropHint.tsx';
 import type { Keeping } from './keeping.ts';
+import { useLocale } from './language.ts';
 
 // on its way from the start, like what works it out: the frame is on screen before either
 const answerRoom = import('./Answer.tsx');
@@ -24,10 +26,16 @@ const Answer = lazy(() => answerRoom);
 // what the first paint does not need
 const List = lazy(() => import('../panels/list/List.tsx'));
 const WhyDialog = lazy(() => import('../panels/why/WhyDialog.tsx'));
-const NewPlanDialog = lazy(() => import('../panels/topbar/NewPlanDialog.tsx'));
-const OpenDialog = lazy(() => import('../panels/topbar/OpenDialog.tsx'));
+const NewPlanDialog = lazy(() => import('../panels/newplan/NewPlanDialog.tsx'));
+const Alternatives = lazy(() => import('../panels/alternatives/Alternatives.tsx'));
+const PlansDialog = lazy(() => import('../panels/plans/PlansDialog.tsx'));
 const SettingsDialog = lazy(() => import('../panels/topbar/SettingsDialog.tsx'));
 const LegendDialog = lazy(() => import('../panels/topbar/LegendDialog.tsx'));
+const ViewDialog = lazy(() => import('../panels/faces/ViewDialog.tsx'));
+const SheetBar = lazy(() => import('../panels/sheets/SheetBar.tsx'));
+const OutlineEditor = lazy(() => import('../panels/outline/OutlineEditor.tsx'));
+const Guide = lazy(() => import('../panels/guide/Guide.tsx'));
+const FaceBar = lazy(() => import('../panels/faces/FaceBar.tsx'));
 
 type Opened = { kind: TopbarDialog } | { kind: 'why'; whyId: string; title: string };
 
@@ -36,13 +44,15 @@ function OpenedDialog({ opened, files, onClose }: { opened: Opened; files: Keepi
     case 'why':
       return <WhyDialog whyId={opened.whyId} title={opened.title} onClose={onClose} />;
     case 'newPlan':
-      return <NewPlanDialog onClose={onClose} />;
+      return <NewPlanDialog templates={files.templates} onClose={onClose} />;
     case 'open':
-      return <OpenDialog files={files} onClose={onClose} />;
+      return <PlansDialog files={files} onClose={onClose} />;
     case 'settings':
       return <SettingsDialog onClose={onClose} />;
     case 'legend':
       return <LegendDialog onClose={onClose} />;
+    case 'view':
+      return <ViewDialog onClose={onClose} />;
   }
 }
 
@@ -66,42 +76,81 @@ export function App({ desk, store }: { desk: Desk; store: Keeping }) {
 
 function Page({ desk, files }: { desk: Desk; files: Keeping }) {
   const [opened, setOpened] = useState<Opened | null>(null);
-  const [isListOpen, setListOpen] = useState(false);
+  const [panel, setPanel] = useState<WorkPanel | null>(null);
   const [isPulled, setPulled] = useState(false);
   const bigFingers = useDesk((state) => state.bigFingers);
   const planName = useDesk((state) => state.plan.name);
+  const isWork = useChoice('face') === 'work';
+  const isGuided = useChoice('guide') === 'open' && isWork;
+  const hasSheets = useDesk((state) => state.plan.sheets.length > 1 && state.outlineOf === null);
+  const outlineOf = useDesk((state) => state.outlineOf);
   const openWhy = useCallback<OpenWhy>((whyId, title) => setOpened({ kind: 'why', whyId, title }), []);
   const edit = useCallback(() => {
     setPulled(true);
     goToInspector();
   }, []);
-  const showList = useCallback((isOpen: boolean) => {
-    setListOpen(isOpen);
-    if (isOpen) setPulled(false);
+  const showPanel = useCallback((shown: WorkPanel | null) => {
+    setPanel(shown);
+    if (shown !== null) setPulled(false);
   }, []);
+  const closePanel = useCallback(() => setPanel(null), []);
   const close = useCallback(() => setOpened(null), []);
 
-  useEffect(restoreTheme, []);
+  useEffect(() => showInspectorBy(desk, () => setPulled(true)), [desk]);
 
+  const locale = useLocale();
+
+  const title = words.app.pageTitle(planName);
   useEffect(() => {
-    document.title = words.app.pageTitle(planName);
-  }, [planName]);
+    document.title = title;
+  }, [title]);
 
   return (
     <WhyContext value={openWhy}>
-      <div className={isListOpen ? 'app app-list' : 'app'} data-fingers={bigFingers ? 'big' : 'fine'}>
-        <Topbar files={files} isListOpen={isListOpen} onList={showList} onDialog={(kind) => setOpened({ kind })} />
+      {/* what stands on the page is made anew in another language; an open dialog stays open */}
+      <div
+        key={locale}
+        className={isWork && panel !== null ? `app app-${panel}` : 'app'}
+        data-fingers={bigFingers ? 'big' : 'fine'}
+      >
+        {isWork ? (
+          <Topbar files={files} panel={panel} onPanel={showPanel} onDialog={(kind) => setOpened({ kind })} />
+        ) : (
+          <Suspense fallback={<header className="topbar" />}>
+            <FaceBar onView={() => setOpened({ kind: 'view' })} />
+          </Suspense>
+        )}
         <Shelf />
         {/* one boundary: shown apart, the verdict may stand there half a second before a finger finds the sketch */}
         <Suspense fallback={<Frame />}>
           <AnswerReady>
             <main className="work">
               <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
-                <Sketch desk={desk} />
+                {hasSheets ? (
+                  <Suspense fallback={null}>
+                    <SheetBar isWork={isWork} />
+                  </Suspense>
+                ) : null}
+                {outlineOf === null ? (
+                  <Sketch desk={desk} />
+                ) : (
+                  <Suspense fallback={null}>
+                    <OutlineEditor key={outlineOf} sheetId={outlineOf} templates={files.templates} />
+                  </Suspense>
+                )}
               </div>
-              {isListOpen ? (
+              {isWork && panel !== null ? (
                 <Suspense fallback={null}>
-                  <List onClose={() => showList(false)} onEdit={edit} />
+                  {panel === 'list' ? (
+                    <List onClose={closePanel} onEdit={edit} />
+                  ) : (
+                    <Alternatives onClose={closePanel} />
+                  )}
+                </Suspense>
+              ) : null}
+              {isGuided ? (
+                <Suspense fallback={null}>
+                  <Guide onNewPlan={() => setOpened({ kind: 'newPlan' })} onEdit={edit} />
                 </Suspense>
               ) : null}
             </main>

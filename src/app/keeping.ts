@@ -2,19 +2,12 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Desk, Message } from '../desk/desk.ts';
 import { openOnDesk } from '../desk/edit.ts';
-import { openPlan } from '../plan/open.ts';
 import type { Autosave, SaveState } from '../storage/autosave.ts';
 import { openPlanFile, savePlanFile } from '../storage/file.ts';
 import { type ReadPlan, readPlan } from '../storage/read.ts';
 import type { Store } from '../storage/store.ts';
-
-/** A plan kept in this browser; `name` is null where its newest state does not open. */
-interface KeptPlan {
-  planId: string;
-  name: string | null;
-  /** Saved last, milliseconds since 1970. */
-  time: number;
-}
+import { type KeptPlans, keptPlansIn, NO_KEPT_PLANS } from './keptPlans.ts';
+import { NO_TEMPLATES, type Templates, templatesIn } from './templates.ts';
 
 export interface Keeping {
   /** Whether what is on the desk is kept: for a small sign on the page. */
@@ -23,8 +16,10 @@ export interface Keeping {
   saveFile(): void;
   /** Opens a picked or dropped file. A bad one leaves the open plan as it is, and says why. */
   openFile(file: File): Promise<void>;
-  /** Plans kept in this browser, the last saved first. */
-  listPlans(): Promise<KeptPlan[]>;
+  /** Plans kept in this browser. */
+  plans: KeptPlans;
+  /** Outlines kept as templates. */
+  templates: Templates;
   /** Opens a kept plan; the one on the desk stays kept as it is. */
   openKept(planId: string): Promise<void>;
 }
@@ -73,13 +68,8 @@ export function createKeeping(
       openOnDesk(desk, opened.plan, { isExample: false });
       say(desk, { id: 'fileOpened', params: { name: opened.plan.name } });
     },
-    async listPlans() {
-      const records = (await kept?.store.listPlans()) ?? [];
-      return records.map(({ planId, time, text }) => {
-        const opened = openPlan(text);
-        return { planId, time, name: opened.ok ? opened.plan.name : null };
-      });
-    },
+    templates: kept === null ? NO_TEMPLATES : templatesIn(kept.store, Date.now),
+    plans: kept === null ? NO_KEPT_PLANS : keptPlansIn(kept.store, Date.now),
     async openKept(planId) {
       await kept?.autosave.flush();
       const read = kept === null ? null : await readPlan(kept.store, planId);

@@ -3,13 +3,16 @@ import { createRoot } from 'react-dom/client';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import { startPlan } from '../desk/acts/startPlan.ts';
 import { loadAssess } from '../desk/answer.ts';
+import { choice } from '../look/choices.ts';
 import { DEFAULT_OUTLINES } from '../plan/outline.ts';
 import { openStore } from '../storage/store.ts';
 import { openTabs } from '../storage/tabs.ts';
 import { words } from '../words/index.ts';
+import { measuresFor } from '../words/language.ts';
 import { App } from './App.tsx';
 import { listenForFiles } from './dropFile.ts';
 import { ErrorBoundary, StartFailed } from './ErrorBoundary.tsx';
+import { startLanguage } from './language.ts';
 import { listenForKeys } from './shortcuts.ts';
 import { start } from './start.ts';
 
@@ -30,6 +33,7 @@ const root = createRoot(element);
 loadAssess().catch(() => undefined);
 
 try {
+  await startLanguage();
   const { desk, keeping } = await start({
     openStore,
     openTabs,
@@ -40,7 +44,12 @@ try {
     page: document,
   });
   const startEmpty = () =>
-    startPlan(desk, { name: words.newPlan.untitled, outline: DEFAULT_OUTLINES.panelVan, mirrored: false });
+    startPlan(desk, {
+      ...measuresFor(choice('language'), navigator.languages),
+      name: words.newPlan.untitled,
+      outline: DEFAULT_OUTLINES.panelVan,
+      mirrored: false,
+    });
   listenForKeys(desk, window);
   listenForFiles(keeping, window);
   root.render(

@@ -2,10 +2,12 @@
 import { fittingById } from '../plan/byId.ts';
 import { newId, newRun } from '../plan/create.ts';
 import { addRun } from '../plan/edits/addRun.ts';
+import { sharedSheet } from '../plan/runs.ts';
 import { MAX_BENDS, MAX_ITEMS, type Plan, type Point, type RunKind, type TerminalRef } from '../plan/schema.ts';
 import { terminalKey, terminalsOf } from '../plan/terminals.ts';
 import type { Desk } from './desk.ts';
 import { commit } from './edit.ts';
+import { wholePlan } from './whole.ts';
 
 /** 'refused': the plan itself will not have it, as between two sheets or with a bend out of bounds. */
 export type ConnectRefusal = 'sameFitting' | 'alreadyJoined' | 'gone' | 'tooManyBends' | 'planFull' | 'refused';
@@ -19,8 +21,7 @@ export function connectRefusal(plan: Plan, from: TerminalRef, to: TerminalRef): 
   const ends = [terminalKey(from), terminalKey(to)];
   const joined = plan.runs.some((run) => ends.includes(terminalKey(run.from)) && ends.includes(terminalKey(run.to)));
   if (joined) return 'alreadyJoined';
-  const [start, end] = [from, to].map(({ fittingId }) => fittingById(plan, fittingId)?.sheetId);
-  if (start !== end) return 'refused';
+  if (sheetBetween(plan, from, to) === null) return 'refused';
   return plan.runs.length >= MAX_ITEMS ? 'planFull' : null;
 }
 
@@ -41,7 +42,16 @@ export function runKindBetween(plan: Plan, from: TerminalRef, to: TerminalRef): 
   return first !== undefined && first !== 'factory' && near.every((kind) => kind === first) ? first : 'power';
 }
 
-/** Joins two terminals by a new run and selects it: one step of history. `kind` null takes it from the terminals. */
+/** A sheet on which both terminals stand; null when there is none. */
+function sheetBetween(plan: Plan, from: TerminalRef, to: TerminalRef): string | null {
+  const [one, other] = [fittingById(plan, from.fittingId), fittingById(plan, to.fittingId)];
+  return one === undefined || other === undefined ? null : sharedSheet(one, other);
+}
+
+/**
+ * Joins two terminals by a new run and selects it: one step of history. `kind` null takes it from the terminals, and
+ * `onSheetId` null the sheet on which both stand.
+ */
 export function connect(
   desk: Desk,
   from: TerminalRef,
@@ -49,12 +59,13 @@ export function connect(
   bends: readonly Point[],
   kind: RunKind | null,
   name: string,
+  onSheetId: string | null = null,
 ): ConnectResult {
-  const { plan } = desk.getState();
+  const plan = wholePlan(desk.getState());
   const reason = bends.length > MAX_BENDS ? 'tooManyBends' : connectRefusal(plan, from, to);
   if (reason !== null) return { ok: false, reason };
   const runId = newId();
-  const sheetId = fittingById(plan, from.fittingId)?.sheetId ?? '';
+  const sheetId = onSheetId ?? sheetBetween(plan, from, to) ?? '';
   const run = newRun({ id: runId, name, kind: kind ?? runKindBetween(plan, from, to), sheetId, from, to, bends });
   const isDone = commit(desk, 'connect', (before) => addRun(before, run), { selection: { kind: 'run', id: runId } });
   return isDone ? { ok: true, runId } : { ok: false, reason: 'refused' };

@@ -4,7 +4,9 @@
  */
 import { temporal } from 'zundo';
 import { createStore } from 'zustand/vanilla';
+import type { Proposal } from '../plan/propose/proposal.ts';
 import type { FittingKind, Plan } from '../plan/schema.ts';
+import { NOTHING_PROPOSED, wholePlan } from './whole.ts';
 
 /** What is picked out: a fitting, a run, one bend of a run. */
 export type Selection =
@@ -47,6 +49,8 @@ export type MessageId =
   | 'exampleMissing'
   /** code, where, and the reason's own params: a file was not opened, the open plan is as it was */
   | 'fileRefused'
+  /** name: a plan that the browser kept */
+  | 'planDeleted'
   /** name */
   | 'fileOpened'
   /** name */
@@ -57,6 +61,8 @@ export interface Message {
   id: MessageId;
   params: Readonly<Record<string, string | number>>;
   undo: boolean;
+  /** The way back from an act that is no step of the plan's history. */
+  takeBack?: () => void;
 }
 
 /** The tracked part: the plan and the act that made it so. */
@@ -71,6 +77,12 @@ export interface DeskState extends Tracked {
   /** The act that the gesture under way would be; null when the hand is still. */
   gesture: string | null;
   selection: Selection | null;
+  /** The sheet that is open; the first where this is none of the plan's (see `openSheet`). */
+  sheetId: string | null;
+  /** The sheet whose outline is being drawn; null when none is. */
+  outlineOf: string | null;
+  /** Fittings and runs that are proposed and no part of the plan until they are accepted; empty when none are. */
+  proposal: Proposal;
   /** The finding looked at; its places are marked on the sketch. */
   findingId: string | null;
   hand: Hand;
@@ -96,6 +108,9 @@ export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers
         draft: null,
         gesture: null,
         selection: null,
+        sheetId: null,
+        outlineOf: null,
+        proposal: NOTHING_PROPOSED,
         findingId: null,
         hand: { way: 'move' },
         cameras: { whole: null, bay: null },
@@ -116,5 +131,6 @@ export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers
 
 export type Desk = ReturnType<typeof createDesk>;
 
-/** The plan to show and to answer for: the draft while a gesture is under way, else the plan itself. */
-export const shownPlan = (state: DeskState): Plan => state.draft ?? state.plan;
+/** The plan to show and to answer for: the draft while a gesture is under way, else the plan with what is proposed. */
+export const shownPlan = (state: Pick<DeskState, 'plan' | 'draft'> & Partial<Pick<DeskState, 'proposal'>>): Plan =>
+  state.draft ?? wholePlan(state);

@@ -3,22 +3,25 @@
  * and becomes one commit, or nothing.
  */
 import { newId } from '../plan/create.ts';
+import { partWhole, stillOpen } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { Desk, DeskState, Message } from './desk.ts';
 import { keptSelection } from './selection.ts';
+import { NOTHING_PROPOSED, wholePlan } from './whole.ts';
 
 export type Edit = (plan: Plan) => Plan;
 
 /** What may change in the same set as a commit, beside the plan. */
-export type Aftermath = Partial<Pick<DeskState, 'selection' | 'hand' | 'message'>>;
+export type Aftermath = Partial<Pick<DeskState, 'selection' | 'hand' | 'message' | 'sheetId' | 'proposal'>>;
 
 /**
  * Changes the plan by a pure edit, as one step of history. A gesture under way is dropped first.
- * An edit that answers the same plan changes nothing: no step, redo kept. Answers whether the plan changed.
+ * An edit that answers the same plan changes nothing: no step, redo kept. One that changes only what is proposed is no
+ * step either. Answers whether anything changed.
  */
 export function commit(desk: Desk, act: string, edit: Edit, aftermath: Aftermath = {}): boolean {
   cancelGesture(desk);
-  return settle(desk, act, edit(desk.getState().plan), aftermath);
+  return settle(desk, act, edit(wholePlan(desk.getState())), aftermath);
 }
 
 /** Starts a gesture that would be `act`; one under way is dropped. The plan stays as it is until the commit. */
@@ -31,26 +34,26 @@ export function beginGesture(desk: Desk, act: string): void {
  * Answers false when no gesture is under way: an undo or another act has dropped it, and the hand is to stop.
  */
 export function draftGesture(desk: Desk, edit: Edit): boolean {
-  const { gesture, plan } = desk.getState();
-  if (gesture === null) return false;
-  desk.setState({ draft: edit(plan) });
+  const state = desk.getState();
+  if (state.gesture === null) return false;
+  desk.setState({ draft: edit(wholePlan(state)) });
   return true;
 }
 
 /** Makes the draft the plan: exactly one step of history, or none when nothing changed. Answers whether it did. */
 export function commitGesture(desk: Desk, aftermath: Aftermath = {}): boolean {
-  const { gesture, draft, plan } = desk.getState();
+  const { gesture, draft, ...state } = desk.getState();
   if (gesture === null) return false;
-  if (draft !== null && draft !== plan) return settle(desk, gesture, draft, aftermath);
+  if (draft !== null && draft !== wholePlan(state)) return settle(desk, gesture, draft, aftermath);
   cancelGesture(desk);
   return false;
 }
 
 /** Drops the draft; the plan was never touched. */
 export function cancelGesture(desk: Desk): void {
-  const { gesture, draft, plan, selection } = desk.getState();
+  const { gesture, draft, selection, ...state } = desk.getState();
   if (gesture === null && draft === null) return;
-  desk.setState({ gesture: null, draft: null, selection: keptSelection(plan, selection) });
+  desk.setState({ gesture: null, draft: null, selection: keptSelection(wholePlan(state), selection) });
 }
 
 /** One step back. A gesture under way is dropped first; a selection of what is then gone goes too. */
@@ -74,6 +77,9 @@ export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean
     draft: null,
     gesture: null,
     selection: null,
+    sheetId: null,
+    outlineOf: null,
+    proposal: NOTHING_PROPOSED,
     findingId: null,
     hand: { way: 'move' },
     cameras: { whole: null, bay: null },
@@ -84,19 +90,30 @@ export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean
 }
 
 function settle(desk: Desk, act: string, edited: Plan, aftermath: Aftermath): boolean {
-  if (edited === desk.getState().plan) return false;
-  const { isExample, selection, message } = desk.getState();
-  const next = isExample ? { ...edited, id: becomeCopy(desk) } : edited;
+  const state = desk.getState();
+  const { isExample, selection, message } = state;
+  if (edited === wholePlan(state) && aftermath.proposal === undefined) return false;
+  const left = partWhole(state.plan, edited, aftermath.proposal ?? state.proposal);
+  const kept = aftermath.selection === undefined ? selection : aftermath.selection;
+  const still = { draft: null, gesture: null };
+  if (left.plan === state.plan) {
+    // only what is proposed has changed: no step of history, and nothing to take back
+    const { proposal } = left;
+    const whole = wholePlan(left);
+    desk.setState({ ...aftermath, ...still, message, proposal, selection: keptSelection(whole, kept) });
+    return true;
+  }
+  const next = isExample ? { ...left.plan, id: becomeCopy(desk) } : left.plan;
   const copied: Message = { id: 'exampleCopied', params: { name: next.name }, undo: false };
   desk.setState({
     // whatever is said already weighs more
     message: isExample ? (message ?? copied) : lasting(message),
     ...aftermath,
+    ...still,
     plan: next,
+    proposal: left.proposal,
     act,
-    draft: null,
-    gesture: null,
-    selection: keptSelection(next, aftermath.selection === undefined ? selection : aftermath.selection),
+    selection: keptSelection(wholePlan({ plan: next, proposal: left.proposal }), kept),
     isExample: false,
   });
   return true;
@@ -118,9 +135,11 @@ function becomeCopy(desk: Desk): string {
 function stepTo(desk: Desk, target: Plan | undefined, step: () => void): void {
   cancelGesture(desk);
   if (target === undefined) return;
-  const { selection, message } = desk.getState();
+  const { selection, message, ...before } = desk.getState();
+  const proposal = stillOpen(target, before.proposal);
+  const whole = wholePlan({ plan: target, proposal });
   // before the step, so that nobody ever sees a plan with a selection of what it does not hold
-  desk.setState({ selection: keptSelection(target, selection), message: lasting(message) });
+  desk.setState({ proposal, selection: keptSelection(whole, selection), message: lasting(message) });
   step();
 }
 

@@ -1,6 +1,7 @@
 /** What is picked out, against a plan that may no longer hold it. */
 import type { Fitting, Plan, Run } from '../plan/schema.ts';
-import type { Desk, Selection } from './desk.ts';
+import { type Desk, type Selection, shownPlan } from './desk.ts';
+import { sheetShowing } from './openSheet.ts';
 
 /** The selection as far as the plan still holds it: a bend that is gone leaves its run selected. */
 export function keptSelection(plan: Plan, selection: Selection | null): Selection | null {
@@ -12,9 +13,15 @@ export function keptSelection(plan: Plan, selection: Selection | null): Selectio
   return { kind: 'run', id: run.id };
 }
 
-/** Selects something, or nothing; never a step of history. What the plan does not hold is not selected. */
+/**
+ * Selects something, or nothing; never a step of history. What the plan does not hold is not selected. Where it is on
+ * another sheet only, that one is opened.
+ */
 export function select(desk: Desk, selection: Selection | null): void {
-  desk.setState((state) => ({ selection: keptSelection(state.draft ?? state.plan, selection) }));
+  desk.setState((state) => {
+    const kept = keptSelection(shownPlan(state), selection);
+    return { selection: kept, sheetId: sheetShowing(state, kept) };
+  });
 }
 
 /** Everything that can be selected from the keyboard, in the order of the list: fittings, then runs. */

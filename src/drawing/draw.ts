@@ -1,4 +1,5 @@
 import type { Assessment } from '../assess/answer.ts';
+import { placeOn } from '../plan/runs.ts';
 import type { Plan, Sheet } from '../plan/schema.ts';
 import { drawFitting } from './fittings.ts';
 import { drawHazards } from './hazard.ts';
@@ -15,7 +16,10 @@ export function drawSheet(plan: Plan, sheet: Sheet, answer: Assessment, words: L
   return {
     outline: drawOutline(sheet),
     runs: runs.map((run) => drawRun(plan, run, runAnswers.get(run.id))),
-    fittings: plan.fittings.filter((fitting) => fitting.sheetId === sheet.id).map(drawFitting),
+    fittings: plan.fittings.flatMap((fitting) => {
+      const at = placeOn(fitting, sheet.id);
+      return at === null ? [] : [drawFitting(fitting, at)];
+    }),
     hazards: drawHazards(plan, answer).filter(({ runId }) => runIds.has(runId)),
     labels: drawLabels(plan, sheet.id, answer, words),
   };

@@ -1,5 +1,5 @@
 /** A fitting on the sheet: its symbol on a small plate. */
-import type { Fitting } from '../plan/schema.ts';
+import type { Fitting, Point } from '../plan/schema.ts';
 import { roundRect } from './curve.ts';
 import type { FittingShape, Shape } from './shapes.ts';
 import { blockSymbol, LOCK, SYMBOLS, switchSymbol } from './symbols.ts';
@@ -18,10 +18,10 @@ function symbolOf(fitting: Fitting): readonly Shape[] {
   return fitting.kind === 'switch' ? switchSymbol(fitting.closed) : SYMBOLS[fitting.kind];
 }
 
-/** A fitting as it is drawn: its symbol on its plate. */
-export function drawFitting(fitting: Fitting): FittingShape {
+/** A fitting as it is drawn: its symbol on its plate, at the place it has on the sheet. */
+export function drawFitting(fitting: Fitting, at: Point = fitting.at): FittingShape {
   const parts = [PLATE, ...symbolOf(fitting), ...(fitting.locked ? LOCK : [])];
-  return { fittingId: fitting.id, kind: fitting.kind, at: fitting.at, parts };
+  return { fittingId: fitting.id, kind: fitting.kind, at, parts };
 }
 
 /** Side of a plate of ordinary size, metres: about a fuse holder. */

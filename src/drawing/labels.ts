@@ -5,8 +5,8 @@
 import type { Assessment, FuseAnswer, RunAnswer, SourceAnswer } from '../assess/answer.ts';
 import { between, distance } from '../geom/point.ts';
 import { polylineLength, segmentsOf } from '../geom/polyline.ts';
-import { runPoints } from '../plan/runs.ts';
-import type { Fitting, Plan, Point, Run } from '../plan/schema.ts';
+import { placeOn, runPoints } from '../plan/runs.ts';
+import type { Fitting, Plan, Point, Run, Sheet } from '../plan/schema.ts';
 import type { LabelShape } from './shapes.ts';
 
 /** How figures are said. */
@@ -19,6 +19,8 @@ export interface LabelWords {
   gauge(id: string): string;
   /** Beside the stripe: how long the unprotected stretch is. */
   unprotected(m: number): string;
+  /** Beside a point where a cable goes on on that other sheet. */
+  continuesAt(sheet: Sheet): string;
   /** Of a run that does not move. */
   locked: string;
   /** Between two figures of one line. */
@@ -51,14 +53,30 @@ function fittingFigures(fitting: Fitting, answer: Assessment, words: LabelWords)
   }
 }
 
-function fittingLabel(fitting: Fitting, answer: Assessment, words: LabelWords): LabelShape {
+/** What a fitting is called beside it: of a point where a cable goes on, where that is. */
+function fittingTitle(plan: Plan, fitting: Fitting, sheetId: string, words: LabelWords): string {
+  if (fitting.kind !== 'continuation') return fitting.name;
+  const otherId = fitting.sheetId === sheetId ? fitting.other.sheetId : fitting.sheetId;
+  const other = plan.sheets.find(({ id }) => id === otherId);
+  return other === undefined ? fitting.name : words.continuesAt(other);
+}
+
+function fittingLabel(
+  plan: Plan,
+  fitting: Fitting,
+  sheetId: string,
+  answer: Assessment,
+  words: LabelWords,
+): LabelShape | null {
+  const at = placeOn(fitting, sheetId);
+  if (at === null) return null;
   const figures = fittingFigures(fitting, answer, words);
   return {
     key: `fitting.${fitting.id}`,
     kind: 'fitting',
     id: fitting.id,
-    at: fitting.at,
-    title: fitting.name,
+    at,
+    title: fittingTitle(plan, fitting, sheetId, words),
     figures,
   };
 }
@@ -85,9 +103,9 @@ function runLabel(plan: Plan, run: Run, answer: RunAnswer, words: LabelWords): L
   return { key: `run.${run.id}`, kind: 'run', id: run.id, at, title: run.name, figures };
 }
 
-function hazardLabel(plan: Plan, source: SourceAnswer, words: LabelWords): LabelShape | null {
+function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {
   if (!(source.unprotectedM > 0)) return null;
-  const runs = source.runIds.flatMap((id) => plan.runs.filter((run) => run.id === id));
+  const runs = source.runIds.flatMap((id) => plan.runs.filter((run) => run.id === id && run.sheetId === sheetId));
   // the longest of its runs: that is where the stripe is seen
   const lines = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
   const at = middleOf(lines[0] ?? []);
@@ -101,10 +119,8 @@ export function drawLabels(plan: Plan, sheetId: string, answer: Assessment, word
   const runs = plan.runs.filter((run) => run.sheetId === sheetId);
   const runAnswers = new Map(answer.runs.map((run) => [run.runId, run]));
   const labels = [
-    ...answer.sources.map((source) => hazardLabel(plan, source, words)),
-    ...plan.fittings
-      .filter((fitting) => fitting.sheetId === sheetId)
-      .map((fitting) => fittingLabel(fitting, answer, words)),
+    ...answer.sources.map((source) => hazardLabel(plan, sheetId, source, words)),
+    ...plan.fittings.map((fitting) => fittingLabel(plan, fitting, sheetId, answer, words)),
     ...runs.map((run) => {
       const of = runAnswers.get(run.id);
       return of === undefined ? null : runLabel(plan, run, of, words);

@@ -1,7 +1,7 @@
 /** What a finger can get hold of, and which of it a touch means. */
 import { distance, type Point } from '../geom/point.ts';
 import { nearestOnPolyline } from '../geom/polyline.ts';
-import { runPoints } from '../plan/runs.ts';
+import { placeOn, runPoints } from '../plan/runs.ts';
 import type { Plan, TerminalRef } from '../plan/schema.ts';
 import { terminalsOf } from '../plan/terminals.ts';
 import { halfPlatePx } from './fittings.ts';
@@ -31,15 +31,15 @@ const SAME_PX = 0.5;
 
 /** The targets of one sheet. When a run is being drawn, fittings with a single terminal are that terminal. */
 export function targetsOf(plan: Plan, sheetId: string, meansTerminals: boolean): Target[] {
-  const fittings = plan.fittings
-    .filter((fitting) => fitting.sheetId === sheetId)
-    .map((fitting): Target => {
-      const [only, ...others] = terminalsOf(fitting);
-      if (meansTerminals && only !== undefined && others.length === 0) {
-        return { kind: 'terminal', ref: { fittingId: fitting.id, terminal: only }, at: fitting.at };
-      }
-      return { kind: 'fitting', fittingId: fitting.id, at: fitting.at };
-    });
+  const fittings = plan.fittings.flatMap((fitting): Target[] => {
+    const at = placeOn(fitting, sheetId);
+    if (at === null) return [];
+    const [only, ...others] = terminalsOf(fitting);
+    if (meansTerminals && only !== undefined && others.length === 0) {
+      return [{ kind: 'terminal', ref: { fittingId: fitting.id, terminal: only }, at }];
+    }
+    return [{ kind: 'fitting', fittingId: fitting.id, at }];
+  });
   const runs = plan.runs
     .filter((run) => run.sheetId === sheetId)
     .flatMap((run): Target[] => [

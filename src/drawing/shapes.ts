@@ -51,6 +51,8 @@ export interface FittingShape {
   kind: FittingKind;
   at: Point;
   parts: readonly Shape[];
+  /** No part of the plan until it is accepted: drawn pale. */
+  isProposed?: boolean;
 }
 
 export interface RunShape {
@@ -60,6 +62,7 @@ export interface RunShape {
   points: readonly number[];
   stroke: Stroke;
   casing: Stroke;
+  isProposed?: boolean;
 }
 
 /** A stretch of a run that no device protects. */
@@ -81,6 +84,7 @@ export interface LabelShape {
   at: Point;
   title: string;
   figures: string;
+  isProposed?: boolean;
 }
 
 /** All that is on one sheet, by layer, from the bottom up. */

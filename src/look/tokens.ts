@@ -9,7 +9,7 @@ export const FONT_FAMILY = "'Atkinson Hyperlegible Next Variable', 'Atkinson Hyp
 export const TARGET_PX = 44;
 export const TARGET_BIG_PX = 56;
 
-/** Paper theme: a calm drafting sheet. Each text colour is at least AA on `sheet`, `panel` and `raised`. */
+/** Paper theme, and what is printed; look.css has sun and dark: a calm drafting sheet. Each text colour is at least AA on `sheet`, `panel` and `raised`. */
 export const COLOURS = {
   /** Under everything. */
   desk: '#e9e6dc',

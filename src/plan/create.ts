@@ -92,14 +92,15 @@ export function newPlan(plan: {
   outline: Outline;
   mirrored: boolean;
   sizeSystem?: SizeSystem;
+  showLength?: Settings['showLength'];
 }): Plan {
-  const { id, name, sheetId, sheetName = '', outline, mirrored, sizeSystem } = plan;
+  const { id, name, sheetId, sheetName = '', outline, mirrored, sizeSystem, showLength = 'm' } = plan;
   return {
     format: PLAN_FORMAT,
     version: PLAN_VERSION,
     id,
     name,
-    settings: defaultSettings(sizeSystem, outline.kind),
+    settings: { ...defaultSettings(sizeSystem, outline.kind), showLength },
     sheets: [newSheet({ id: sheetId, name: sheetName, outline, mirrored })],
     fittings: [],
     runs: [],

@@ -2,8 +2,7 @@
 import type { Box } from '../geom/box.ts';
 import type { Point as Place } from '../geom/point.ts';
 import { type Stretch, stretchesByRegion } from '../geom/stretches.ts';
-import { roundPoint } from './round.ts';
-import type { Body, Outline, OutlineOf, Point, Sheet } from './schema.ts';
+import type { Body, Outline, OutlineOf, Sheet } from './schema.ts';
 
 /** Zones that an outline tells apart by itself; wing, hot and under are marked by hand. */
 export type OutlineZone = 'bay' | 'cabin' | 'cargo';
@@ -49,12 +48,6 @@ export const DEFAULT_OUTLINES: { readonly [K in Body]: Vehicle } & { readonly be
     ...{ bayM: 1.05, cabM: 3.1, sillM: 0.14 },
   }),
   bench: { kind: 'bench', lengthM: 2.4, widthM: 0.8 },
-};
-
-/** Which of the outlines the page can start with this is; null for one of the user's own. */
-export const outlineName = (outline: Outline): keyof typeof DEFAULT_OUTLINES | null => {
-  if (outline.kind === 'own') return null;
-  return outline.kind === 'bench' ? 'bench' : outline.body;
 };
 
 /** The regions from nose to rear; without a firewall there is one, as cool as a cabin. None reaches beyond the rear. */
@@ -134,21 +127,4 @@ export function zoneStretches<Zone extends string = OutlineZone>(
       },
     })),
   ]);
-}
-
-/** Where things usually are, to start a new plan from. */
-export interface UsualPlaces {
-  readonly battery: Point;
-}
-
-/**
- * The likely place of the battery: in the bay on the driver's side, which is the far side of the screen's top edge for
- * left-hand drive; at the left end of a bench. Source: our choice; vehicles differ, so it is only where to begin.
- */
-export function usualPlaces(outline: Outline, mirrored: boolean): UsualPlaces {
-  if (outline.kind === 'bench') {
-    return { battery: roundPoint({ xM: 0.15 * outline.lengthM, yM: 0.5 * outline.widthM }) };
-  }
-  const acrossShare = mirrored ? 0.22 : 0.78;
-  return { battery: roundPoint({ xM: 0.55 * (outline.bayM ?? outline.lengthM), yM: acrossShare * outline.widthM }) };
 }

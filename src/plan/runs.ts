@@ -16,3 +16,9 @@ export function runPoints(plan: Plan, run: Run): Point[] {
   };
   return [...placeOf(run.from), ...run.bends, ...placeOf(run.to)];
 }
+
+/** The sheet on which both fittings stand, so that a run can join them; null when there is none. The first's own goes first. */
+export function sharedSheet(one: Fitting, other: Fitting): string | null {
+  const sheets = one.kind === 'continuation' ? [one.sheetId, one.other.sheetId] : [one.sheetId];
+  return sheets.find((sheetId) => placeOn(other, sheetId) !== null) ?? null;
+}

@@ -17,6 +17,7 @@ export { fittingSchema, runSchema, settingsSchema, sheetSchema };
 
 export const PLAN_FORMAT = 'feedrun-plan';
 export const PLAN_VERSION = 3;
+export const MAX_SHEETS = 50;
 
 export const planSchema = v.strictObject({
   format: v.literal(PLAN_FORMAT),
@@ -24,7 +25,7 @@ export const planSchema = v.strictObject({
   id,
   name,
   settings: settingsSchema,
-  sheets: v.pipe(listOf(sheetSchema, 50), v.minLength(1)),
+  sheets: v.pipe(listOf(sheetSchema, MAX_SHEETS), v.minLength(1)),
   fittings: listOf(fittingSchema),
   runs: listOf(runSchema),
   areas: listOf(areaSchema),

@@ -21,6 +21,7 @@ export const Labels = memo(function Labels(props: {
           key={label.key}
           className="sketch-label"
           data-kind={label.kind}
+          data-proposed={label.isProposed === true ? '' : undefined}
           data-selected={selection?.id === label.id && label.kind !== 'hazard'}
           style={{ transform: `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`, maxWidth: widthPx + 12 * scale }}
         >

@@ -1,113 +1,29 @@
-import { type CSSProperties, useEffect, useMemo, useRef, useState } from 'react';
+import { type CSSProperties, lazy, Suspense, useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { answerOf } from '../desk/answer.ts';
-import { type Desk, type PaneId, type Selection, shownPlan } from '../desk/desk.ts';
+import { proposeAct } from '../desk/acts/propose.ts';
+import type { Desk, PaneId } from '../desk/desk.ts';
+import { openSheet } from '../desk/openSheet.ts';
 import { drawOutline } from '../drawing/outline.ts';
-import { fittingById } from '../plan/byId.ts';
-import { runPoints } from '../plan/runs.ts';
-import type { Plan, Point } from '../plan/schema.ts';
-import { words } from '../words/index.ts';
+import type { Sheet } from '../plan/schema.ts';
+import { sheetTitle, words } from '../words/index.ts';
 import { type Arrangement, arrangementFor, bayShare } from './arrangement.ts';
-import { cameraShowing, setCamera } from './cameras.ts';
+import { ContinueOn } from './ContinueOn.tsx';
 import { HandBar } from './HandBar.tsx';
-import type { Marked } from './layers/Marks.tsx';
 import { Pane } from './Pane.tsx';
 import type { PaneToggle } from './PaneTitle.tsx';
 import { usePalette } from './palette.ts';
-import { createTable, type Table } from './table.ts';
 import { textScaleOf } from './textScale.ts';
+import { useFindingInView, useMarked } from './useMarked.ts';
 import { usePaneSize } from './usePaneSize.ts';
 import { useScene } from './useScene.ts';
+import { useTable } from './useTable.ts';
 import './sketch.css';
+
+// most plans open wired: nothing is proposed for them
+const ProposeBar = lazy(() => import('./ProposeBar.tsx'));
 
 /** What the user asked to see; both wherever there is room for both. */
 type Chosen = 'both' | PaneId;
-
-const { panes: say } = words.sketch;
-
-const NO_PLACES: ReadonlySet<string> = new Set();
-
-/** Takes gestures away when the page does: a finger that lifts elsewhere is never heard of again. */
-function useTakenAway(table: Table): void {
-  useEffect(() => {
-    const hidden = () => {
-      if (document.hidden) table.input.takeAway();
-    };
-    window.addEventListener('blur', table.input.takeAway);
-    document.addEventListener('visibilitychange', hidden);
-    return () => {
-      window.removeEventListener('blur', table.input.takeAway);
-      document.removeEventListener('visibilitychange', hidden);
-    };
-  }, [table]);
-}
-
-/** A field or a dialog that is open has its own use for the key. */
-const isTyping = (target: EventTarget | null): boolean =>
-  target instanceof Element &&
-  target.closest('dialog, textarea, select, input:not([type="radio"], [type="checkbox"])') !== null;
-
-/** Escape steps back one bend, or drops what is under the finger; nothing else hears of it then. */
-function useEscape(table: Table): void {
-  useEffect(() => {
-    const key = (event: KeyboardEvent) => {
-      if (event.key !== 'Escape' || isTyping(event.target)) return;
-      const name = table.hand.stateName;
-      if (name === 'run.drawing' || name === 'run.pickingTerminal') table.hand.tell({ kind: 'back' });
-      else if (table.input.state === 'dragging' || table.input.state === 'pressed') table.input.takeAway();
-      else return;
-      event.preventDefault();
-      event.stopPropagation();
-    };
-    window.addEventListener('keydown', key, { capture: true });
-    return () => window.removeEventListener('keydown', key, { capture: true });
-  }, [table]);
-}
-
-function useWayOfHand(table: Table): void {
-  const way = useStore(table.desk, (state) => state.hand.way);
-  useEffect(() => table.hand.changeWay(way), [table, way]);
-}
-
-/** The places of the finding looked at, and what is picked out. */
-function useMarked({ desk, hand }: Table): Marked {
-  const selected = useStore(desk, (state) => state.selection);
-  /** The fitting that is being placed is picked out before it is part of the plan. */
-  const aimedId = useStore(hand.store, ({ state }) => (state.name === 'place.aiming' ? state.fitting.id : null));
-  const findingId = useStore(desk, (state) => state.findingId);
-  const plan = useStore(desk, shownPlan);
-  return useMemo(() => {
-    const finding = findingId === null ? undefined : answerOf(plan).findings.find(({ id }) => id === findingId);
-    const places = finding === undefined ? NO_PLACES : new Set(finding.places.map(({ id }) => id));
-    const selection: Selection | null = aimedId === null ? selected : { kind: 'fitting', id: aimedId };
-    return { selection, places, placeColour: finding?.severity ?? 'note' };
-  }, [selected, aimedId, findingId, plan]);
-}
-
-function placeOf(plan: Plan, id: string): Point | null {
-  const fitting = fittingById(plan, id);
-  if (fitting !== undefined) return fitting.at;
-  const run = plan.runs.find((other) => other.id === id);
-  const points = run === undefined ? [] : runPoints(plan, run);
-  return points[Math.floor(points.length / 2)] ?? null;
-}
-
-/** Choosing a finding brings its first place into view, in the pane that shows the whole where there is one. */
-function useFindingInView(table: Table): void {
-  const { desk, panes } = table;
-  const findingId = useStore(desk, (state) => state.findingId);
-  useEffect(() => {
-    if (findingId === null) return;
-    const { plan, cameras } = desk.getState();
-    const first = answerOf(plan).findings.find(({ id }) => id === findingId)?.places[0];
-    const at = first === undefined ? null : placeOf(plan, first.id);
-    const pane: PaneId = panes.sizeOf('whole') === null ? 'bay' : 'whole';
-    const [camera, size] = [cameras[pane], panes.sizeOf(pane)];
-    if (at === null || camera === null || size === null) return;
-    const shown = cameraShowing(camera, size, at);
-    if (shown !== camera) setCamera(desk, pane, shown);
-  }, [desk, panes, findingId]);
-}
 
 function shownPanes(chosen: Chosen, arrangement: Arrangement, hasBay: boolean): readonly PaneId[] {
   if (!hasBay) return ['whole'];
@@ -127,6 +43,7 @@ function toggleOf(
   choose: (chosen: Chosen) => void,
 ): PaneToggle | null {
   if (!hasBay) return null;
+  const { panes: say } = words.sketch;
   const other: PaneId = id === 'bay' ? 'whole' : 'bay';
   if (arrangement === 'single') {
     return { sign: 'swap', label: say.swap(titles[id], titles[other]), onToggle: () => choose(other) };
@@ -135,12 +52,16 @@ function toggleOf(
   return { sign: 'both', label: say.both(titles[id]), onToggle: () => choose('both') };
 }
 
+/** What the larger pane shows: all of the vehicle or the board, or what a sheet is for. */
+function titleOf(sheet: Sheet): string {
+  const { panes: say } = words.sketch;
+  if (sheet.part !== 'whole' || sheet.view !== 'above') return sheetTitle(sheet);
+  return sheet.outline.kind === 'bench' ? say.board : say.whole;
+}
+
 /** The sheet with its two panes: the bay large, the whole vehicle beside it, both views of one plan. */
 export function Sketch({ desk }: { desk: Desk }) {
-  const table = useMemo(() => createTable(desk), [desk]);
-  useTakenAway(table);
-  useEscape(table);
-  useWayOfHand(table);
+  const table = useTable(desk);
   useFindingInView(table);
 
   const room = useRef<HTMLDivElement>(null);
@@ -150,13 +71,16 @@ export function Sketch({ desk }: { desk: Desk }) {
   const marked = useMarked(table);
   const handName = useStore(table.hand.store, ({ state }) => state.name);
   const refusal = useStore(table.hand.store, (view) => view.refusal);
-  const sheet = useStore(desk, (state) => shownPlan(state).sheets[0]);
-  if (sheet === undefined) throw new Error('A plan has at least one sheet.');
+  const sheet = useStore(desk, openSheet);
   const scene = useScene(table, sheet);
+  const isProposing = useStore(desk, (state) => state.proposal.length > 0 || proposeAct.allowed(state));
+  // the strip is the hand's while it draws, places or joins
+  const isStripFree = handName === 'panning' || /^move\.(idle|pressed|dragging(Fitting|Bend))$/.test(handName);
 
   const { outline } = scene.shown;
   const arrangement = arrangementFor(size, outline);
-  const titles = { whole: sheet.outline.kind === 'bench' ? say.board : say.whole, bay: say.bay };
+  const { panes: say } = words.sketch;
+  const titles = { whole: titleOf(sheet), bay: say.bay };
   const textScale = textScaleOf(document.documentElement);
   const shown = shownPanes(chosen, arrangement, outline.bayBounds !== null);
 
@@ -194,7 +118,13 @@ export function Sketch({ desk }: { desk: Desk }) {
         refusal={refusal}
         onBack={() => table.hand.tell({ kind: 'back' })}
         onDrop={() => table.hand.tell({ kind: 'drop' })}
+        continues={<ContinueOn table={table} />}
       />
+      {isProposing && isStripFree && scene.sight === 'all' && (
+        <Suspense fallback={null}>
+          <ProposeBar desk={desk} />
+        </Suspense>
+      )}
     </div>
   );
 }

@@ -11,7 +11,7 @@ const GAP_PX = 8;
 
 /** The terminals of a fitting as buttons beside it: which one is meant is never guessed. */
 export function Tabs(props: {
-  state: StateNamed<'run.pickingTerminal'>;
+  state: StateNamed<'run.pickingTerminal' | 'move.pickingTerminal'>;
   plan: Plan;
   at: { xPx: number; yPx: number };
   pxPerM: number;

@@ -9,7 +9,7 @@ const SINGLE_BELOW_PX = 560;
 /** No pane becomes narrower or lower than this part of the room. */
 const LEAST_SHARE = 0.3;
 /** Beside the whole vehicle the bay never takes more than this. */
-const BAY_BESIDE_MOST = 0.46;
+const BAY_BESIDE_MOST = 0.38;
 /** The bay's pane is there to magnify: a stacked one that hardly does is put beside instead. */
 const LEAST_MAGNIFIED = 1.35;
 const BESIDE_FROM_ASPECT = 1.25;

@@ -18,6 +18,7 @@ export interface LiveFigure {
 function heldRuns(state: HandState, plan: Plan): string[] {
   switch (state.name) {
     case 'move.draggingBend':
+    case 'move.draggingEnd':
       return [state.runId];
     case 'move.draggingFitting':
       return runsAt(plan, state.fittingId).map(({ id }) => id);
@@ -31,7 +32,7 @@ function heldRuns(state: HandState, plan: Plan): string[] {
 function lengthOf(state: HandState, plan: Plan, answer: Assessment, units: Units): string | null {
   if (state.name === 'run.drawing') {
     const { trace, stroke } = state;
-    const scale = plan.sheets[0]?.scale.value ?? 1;
+    const scale = plan.sheets.find(({ id }) => id === trace.sheetId)?.scale.value ?? 1;
     return units.length(polylineLength([trace.start, ...trace.bends, ...stroke]) * scale);
   }
   const ids = heldRuns(state, plan);
@@ -42,14 +43,20 @@ function lengthOf(state: HandState, plan: Plan, answer: Assessment, units: Units
   return lengths.length === 0 ? null : lengths.map((lengthM) => units.length(lengthM)).join(' + ');
 }
 
+/** States whose draft is assessed as it goes. */
+const CHANGES_THE_ANSWER: ReadonlySet<HandState['name']> = new Set([
+  'move.draggingFitting',
+  'move.draggingBend',
+  'move.draggingEnd',
+  'place.aiming',
+]);
+
 /** Rows to show; none while nothing is being changed. */
 export function liveFigures(state: HandState, plan: Plan, answer: Assessment, units: Units): LiveFigure[] {
   const { live } = words.sketch;
   const length = lengthOf(state, plan, answer, units);
   const rows: LiveFigure[] = length === null ? [] : [{ name: live.length, value: length, isHazard: false }];
-  if (state.name !== 'move.draggingFitting' && state.name !== 'move.draggingBend' && state.name !== 'place.aiming') {
-    return rows;
-  }
+  if (!CHANGES_THE_ANSWER.has(state.name)) return rows;
   const unprotectedM = Math.max(0, ...answer.sources.map((source) => source.unprotectedM));
   if (unprotectedM > 0) rows.push({ name: live.unprotected, value: units.length(unprotectedM), isHazard: true });
   const drop = answer.figures.worstDrop.value;

@@ -54,6 +54,12 @@ export class Panes {
     return null;
   }
 
+  /** One that is seen; null before any is. */
+  any(): { id: PaneId; element: HTMLElement } | null {
+    const [first] = this.#mounted;
+    return first === undefined ? null : { id: first[0], element: first[1].element };
+  }
+
   /** The pane under the point, or the one given when it is over none. */
   nearest(point: ClientPoint, fallback: PaneId): PaneId {
     return this.at(point) ?? fallback;

@@ -1,8 +1,10 @@
 /** Everything of one sketch that lives as long as it: panes, input, hand. Made once, shared by both panes. */
 import type { Desk, PaneId } from '../desk/desk.ts';
+import type { FittingKind } from '../plan/schema.ts';
 import { moveCamera } from './cameras.ts';
+import { Holding } from './holding.ts';
 import { type Clock, pageClock } from './input/clock.ts';
-import type { Gesture } from './input/gestures.ts';
+import type { ClientPoint, Gesture } from './input/gestures.ts';
 import { Input } from './input/input.ts';
 import { Panes } from './panes.ts';
 import { Drafts, type Frames, pageFrames } from './tools/drafts.ts';
@@ -14,11 +16,15 @@ export interface Table {
   panes: Panes;
   input: Input<PaneId>;
   hand: Hand;
+  /** A fitting dragged off the shelf: its finger goes on here. Answers false while no pane is seen. */
+  carryIn(kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean;
 }
 
 export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames = pageFrames): Table {
   const panes = new Panes(desk);
-  const hand = new Hand(new Workbench(desk, panes, new Drafts(desk, frames)));
+  const bench = new Workbench(desk, panes, new Drafts(desk, frames));
+  const hand = new Hand(bench);
+  const holding = new Holding(bench, hand, clock, frames);
   const zoom = ({ surface, factor, ...grip }: Extract<Gesture<PaneId>, { kind: 'pinch' }>): void => {
     const size = panes.sizeOf(surface);
     if (size === null) return;
@@ -30,6 +36,16 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     if (desk.getState().pane !== gesture.surface) desk.setState({ pane: gesture.surface });
     if (gesture.kind === 'pinch') zoom(gesture);
     else hand.tell(gesture);
+    holding.heard(gesture);
   };
-  return { desk, panes, input: new Input<PaneId>(heard, clock), hand };
+  const input = new Input<PaneId>(heard, clock);
+  const carryIn = (kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean => {
+    const pane = panes.any();
+    if (pane === null) return false;
+    input.takeAway();
+    hand.carry(kind);
+    input.adopt(event, pane.element, pane.id, from);
+    return true;
+  };
+  return { desk, panes, input, hand, carryIn };
 }

@@ -4,11 +4,14 @@ import { useStore } from 'zustand';
 import type { Assessment } from '../assess/answer.ts';
 import { answerOf } from '../desk/answer.ts';
 import { shownPlan } from '../desk/desk.ts';
+import { wholePlan } from '../desk/whole.ts';
 import { drawSheet } from '../drawing/draw.ts';
 import type { LabelWords } from '../drawing/labels.ts';
 import type { Drawing, FittingShape, RunShape } from '../drawing/shapes.ts';
 import type { Plan, Sheet } from '../plan/schema.ts';
-import { runTitle, type Units, unitsFor, words } from '../words/index.ts';
+import { runTitle, sheetTitle, type Units, unitsFor, words } from '../words/index.ts';
+import { withGhosts } from './ghosts.ts';
+import { drawingIn, type Sight, useSight } from './sight.ts';
 import type { Table } from './table.ts';
 
 export interface Scene {
@@ -20,8 +23,11 @@ export interface Scene {
   still: { runs: readonly RunShape[]; fittings: readonly FittingShape[] };
   /** What it changes, drawn with every frame; its fittings include those at the ends of its runs, to lie over them. */
   live: { runs: readonly RunShape[]; fittings: readonly FittingShape[] };
+  /** Ids of what is locked. */
+  locked: ReadonlySet<string>;
   /** The longest unprotected stretch in words; null when there is none. */
   unprotected: string | null;
+  sight: Sight;
   /** What letting go would do, beside the figures at the finger. */
   note: string | null;
 }
@@ -35,6 +41,7 @@ function labelWords(units: Units): LabelWords {
     power: units.power,
     gauge: units.gauge,
     unprotected: units.length,
+    continuesAt: (sheet) => live.continuesAt(sheetTitle(sheet)),
     locked: live.locked,
     separator: live.separator,
   };
@@ -63,20 +70,29 @@ function useNote(table: Table, plan: Plan): string | null {
   const splits = useStore(table.hand.store, ({ state }) =>
     state.name === 'place.aiming' || state.name === 'move.draggingFitting' ? state.splits : null,
   );
+  const isLocked = useStore(table.hand.store, ({ state }) => state.name === 'panning' && state.isLocked === true);
+  if (isLocked) return words.sketch.drawing.isLocked;
   const run = plan.runs.find(({ id }) => id === splits);
   return run === undefined ? null : words.sketch.drawing.splits(runTitle(plan, run));
 }
 
 export function useScene(table: Table, sheet: Sheet): Scene {
-  const plan = useStore(table.desk, (state) => state.plan);
+  const plan = useStore(table.desk, wholePlan);
   const shownNow = useStore(table.desk, shownPlan);
   const note = useNote(table, plan);
-  const settled = useMemo(() => drawSheet(plan, sheet, answerOf(plan), labelWords(unitsFor(plan))), [plan, sheet]);
+  const proposal = useStore(table.desk, (state) => state.proposal);
+  const sight = useSight();
+  const settled = useMemo(
+    () => withGhosts(drawingIn(sight, drawSheet(plan, sheet, answerOf(plan), labelWords(unitsFor(plan)))), proposal),
+    [plan, sheet, sight, proposal],
+  );
   return useMemo(() => {
     const answer = answerOf(shownNow);
     const units = unitsFor(shownNow);
     const isStill = shownNow === plan;
-    const shown = isStill ? settled : drawSheet(shownNow, sheet, answer, labelWords(units));
+    const shown = isStill
+      ? settled
+      : withGhosts(drawingIn(sight, drawSheet(shownNow, sheet, answer, labelWords(units))), proposal);
     const changed = isStill ? new Set<string>() : changedIds(plan, shownNow);
     const over = withEnds(shownNow, changed);
     const longestM = Math.max(0, ...answer.sources.map(({ unprotectedM }) => unprotectedM));
@@ -93,8 +109,10 @@ export function useScene(table: Table, sheet: Sheet): Scene {
         runs: shown.runs.filter(({ runId }) => changed.has(runId)),
         fittings: shown.fittings.filter(({ fittingId }) => over.has(fittingId)),
       },
+      locked: new Set([...shownNow.fittings, ...shownNow.runs].filter(({ locked }) => locked).map(({ id }) => id)),
       unprotected: longestM > 0 ? units.length(longestM) : null,
+      sight,
       note,
     };
-  }, [plan, shownNow, settled, sheet, note]);
+  }, [plan, shownNow, settled, sheet, sight, note, proposal]);
 }

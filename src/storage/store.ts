@@ -5,7 +5,8 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 
 const DATABASE = 'feedrun';
-const DATABASE_VERSION = 1;
+/** 2: with templates. */
+const DATABASE_VERSION = 2;
 
 /** Saved states kept of each plan; older ones go as new ones come. */
 export const REVISIONS_KEPT = 20;
@@ -19,8 +20,18 @@ interface PlanRecord {
   text: string;
 }
 
+/** An outline kept by name. What the browser gives back is held against the schema before it is used. */
+interface TemplateRecord {
+  id: string;
+  name: string;
+  /** When it was kept, milliseconds since 1970. */
+  time: number;
+  outline: unknown;
+}
+
 interface Layout extends DBSchema {
   plans: { key: [string, number]; value: PlanRecord };
+  templates: { key: string; value: TemplateRecord };
   desk: { key: string; value: { key: string; planId: string } };
 }
 
@@ -35,18 +46,30 @@ export interface Store {
   latest(planId: string): Promise<PlanRecord | null>;
   /** The newest state of every plan, the last saved first. */
   listPlans(): Promise<PlanRecord[]>;
+  /** Takes every state of a plan out, and answers them: `restorePlan` is the way back. */
+  removePlan(planId: string): Promise<PlanRecord[]>;
+  /** Puts states back that were taken out; one saved since under the same revision stays. */
+  restorePlan(records: readonly PlanRecord[]): Promise<void>;
   /** Which plan the next visit opens. */
   setLast(planId: string): Promise<void>;
   getLast(): Promise<string | null>;
+  /** Templates, the last kept first. */
+  listTemplates(): Promise<TemplateRecord[]>;
+  putTemplate(template: TemplateRecord): Promise<void>;
+  removeTemplate(id: string): Promise<void>;
   close(): void;
 }
 
 /** Rejects where the browser keeps nothing: a private window, storage switched off, a newer page's database. */
 export async function openStore(): Promise<Store> {
   const database = await openDB<Layout>(DATABASE, DATABASE_VERSION, {
-    upgrade(fresh) {
-      fresh.createObjectStore('plans', { keyPath: ['planId', 'revision'] });
-      fresh.createObjectStore('desk', { keyPath: 'key' });
+    upgrade(found, oldVersion) {
+      if (oldVersion < 1) {
+        found.createObjectStore('plans', { keyPath: ['planId', 'revision'] });
+        found.createObjectStore('desk', { keyPath: 'key' });
+      }
+      // what an earlier page kept stays as it is
+      if (oldVersion < 2) found.createObjectStore('templates', { keyPath: 'id' });
     },
     // a newer page in another tab wants to change the layout: let it; saves here then fail, and say so
     blocking: (_current, _blocked, event) => (event.target as IDBDatabase).close(),
@@ -92,11 +115,34 @@ function storeOn(database: IDBPDatabase<Layout>): Store {
       }
       return found.sort((a, b) => b.time - a.time);
     },
+    async removePlan(planId) {
+      const transaction = database.transaction('plans', 'readwrite');
+      const records = await transaction.store.getAll(revisionsOf(planId));
+      await Promise.all([transaction.store.delete(revisionsOf(planId)), transaction.done]);
+      return records;
+    },
+    async restorePlan(records) {
+      const transaction = database.transaction('plans', 'readwrite');
+      for (const record of records) {
+        const there = await transaction.store.get([record.planId, record.revision]);
+        if (there === undefined) await transaction.store.add(record);
+      }
+      await transaction.done;
+    },
     async setLast(planId) {
       await database.put('desk', { key: 'last', planId });
     },
     async getLast() {
       return (await database.get('desk', 'last'))?.planId ?? null;
+    },
+    async listTemplates() {
+      return (await database.getAll('templates')).sort((a, b) => b.time - a.time);
+    },
+    async putTemplate(template) {
+      await database.put('templates', template);
+    },
+    async removeTemplate(id) {
+      await database.delete('templates', id);
     },
     close: () => database.close(),
   };

@@ -1,5 +1,5 @@
 /** What a person reads at first: names, figures, labels of the page. The answer's words are in answer.ts, the rest in full.ts. */
-import type { FittingKind, Plan, Run } from '../plan/schema.ts';
+import type { FittingKind, Plan, Run, Sheet } from '../plan/schema.ts';
 import { en } from './en.ts';
 import { hear, type Said } from './language.ts';
 import { defaultNameIn, runTitleIn, titleOfIdIn } from './names.ts';
@@ -15,6 +15,10 @@ export const defaultName = (kind: FittingKind, plan: Plan): string => defaultNam
 
 /** What a run is called: its own name, else its ends: 'Battery to main fuse'. */
 export const runTitle = (plan: Plan, run: Run): string => runTitleIn(words.fittings, plan, run);
+
+/** What a sheet is called: its own name, else what it shows. */
+export const sheetTitle = ({ name, part, view }: Pick<Sheet, 'name' | 'part' | 'view'>): string =>
+  name === '' ? words.sketch.sheetNames[part][view] : name;
 
 /** The title of a fitting or run, or null when the plan does not hold it. */
 export const nameOfId = (plan: Plan, id: string): string | null => titleOfIdIn(words.fittings, plan, id);

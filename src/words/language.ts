@@ -9,6 +9,13 @@ import type { Words } from './index.ts';
 
 export type LanguageId = 'en' | 'en-GB' | 'de';
 
+/** Each in its own language, so that it is found by who speaks it. */
+export const LANGUAGE_NAMES: Readonly<Record<LanguageId, string>> = {
+  en: 'English (US)',
+  'en-GB': 'English (UK)',
+  de: 'Deutsch',
+};
+
 /** The texts of a tree of English words in another language: the same keys, the same arguments. */
 export type Said<T> = T extends string
   ? string
@@ -43,15 +50,15 @@ function speak(language: Language): void {
 
 /** Speaks that language from when it has come. Rejects, and leaves the language as it is, where it cannot be loaded. */
 export async function speakIn(id: LanguageId): Promise<void> {
-  if (id === 'de') speak((await import('./german.ts')).german);
-  else if (id === 'en-GB') speak((await import('./british.ts')).british);
+  if (id === 'en-GB') speak((await import('./british.ts')).british);
+  else if (id === 'de') speak((await import('./german.ts')).german);
   else speak(english);
 }
 
 /** Where English says bonnet and bulkhead. */
 const BRITISH = /^en-(GB|IE|AU|NZ|ZA|IN)\b/;
 
-/** What was chosen, else the first language asked for that is spoken here, else English: ['fr', 'de-CH', 'en'] gives 'de'. */
+/** What was chosen, else the first language asked for that is spoken here, else English: ['fr', 'en-AU', 'en'] gives 'en-GB'. */
 export function languageFor(chosen: LanguageId | 'auto', asked: readonly string[]): LanguageId {
   if (chosen !== 'auto') return chosen;
   for (const tag of asked) {
@@ -65,7 +72,7 @@ type Measures = Pick<Settings, 'showLength' | 'sizeSystem'>;
 
 /**
  * How lengths and sizes of a new plan are shown: feet, inches and gauge in the United States, metres and mm² where
- * German or British English is spoken; English of no country keeps metres beside the gauge. Source: common practice.
+ * British English is spoken; English of no country keeps metres beside the gauge. Source: common practice.
  */
 export function measuresFor(chosen: LanguageId | 'auto', asked: readonly string[]): Measures {
   const language = languageFor(chosen, asked);

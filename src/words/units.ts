@@ -70,6 +70,7 @@ export function unitsOf(showLength: ShowLength, locale: string): Units {
   };
   const significant = (digits: number) => format({ maximumSignificantDigits: digits, useGrouping: false });
   const three = significant(3);
+  const decimalSign = three(1.5).charAt(1);
   const whole = format({ maximumFractionDigits: 0, useGrouping: false });
   const decimals = [0, 1, 2, 3, 4].map((digits) => format({ maximumFractionDigits: digits, useGrouping: false }));
   const fixed = [0, 1, 2].map((digits) =>
@@ -95,6 +96,6 @@ export function unitsOf(showLength: ShowLength, locale: string): Units {
     resistance: (ohm) => (Math.abs(ohm) < 1 ? `${three(ohm * 1000)} mΩ` : `${three(ohm)} Ω`),
     temperature: (c) => `${whole(c)} °C`,
     number: (value, digits = 2) => upTo(value, digits),
-    exact: (value) => String(Number(value.toPrecision(6))),
+    exact: (value) => String(Number(value.toPrecision(6))).replace('.', decimalSign),
   };
 }

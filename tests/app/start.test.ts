@@ -108,14 +108,14 @@ describe('keeping', () => {
     const first = desk.getState().plan;
     startPlan(desk, { name: 'Second', outline: DEFAULT_OUTLINES.bench, mirrored: false });
     await vi.waitFor(async () => {
-      const names = (await keeping.listPlans()).map(({ name }) => name);
+      const names = (await keeping.plans.list()).map(({ plan }) => plan?.name ?? null);
       expect(names.sort()).toEqual(['First', 'Second']);
     });
     await keeping.openKept(first.id);
     expect(savePlan(desk.getState().plan)).toBe(savePlan(first));
     commit(desk, 'rename', rename('First again'));
     await vi.waitFor(async () => {
-      const names = (await keeping.listPlans()).map(({ name }) => name);
+      const names = (await keeping.plans.list()).map(({ plan }) => plan?.name ?? null);
       expect(names.sort()).toEqual(['First again', 'Second']);
     });
   });
@@ -128,7 +128,7 @@ describe("what is not the user's own", () => {
     await saved(visiting);
     openOnDesk(visiting.desk, example(), { isExample: true });
     await new Promise((resolve) => setTimeout(resolve, 20));
-    expect((await visiting.keeping.listPlans()).map(({ name }) => name)).toEqual(['Mine']);
+    expect((await visiting.keeping.plans.list()).map(({ plan }) => plan?.name ?? null)).toEqual(['Mine']);
   });
 });
 
@@ -199,7 +199,7 @@ describe('a browser that keeps nothing', () => {
     expect(started.keeping.saveState.getState()).toEqual({ kind: 'failed', reason: 'unavailable' });
     commit(started.desk, 'rename', rename('My van'));
     expect(started.desk.getState().plan.name).toBe('My van');
-    expect(await started.keeping.listPlans()).toEqual([]);
+    expect(await started.keeping.plans.list()).toEqual([]);
   });
 
   it('is not waited for without end', async () => {

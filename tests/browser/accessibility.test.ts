@@ -28,7 +28,7 @@ describe.each(['tablet', 'phone'] as const)('the accessibility checker finds not
     ['the first page', async () => undefined],
     ['the dialog for a new plan', dialog('New plan')],
     ['the settings', dialog('Settings')],
-    ['opening a plan', dialog('Open', 'Open a plan')],
+    ['opening a plan', dialog('Plans')],
     ['the legend', dialog('Legend')],
     [
       'the list',

@@ -17,6 +17,7 @@ const words: LabelWords = {
   power: (w) => `${w} W`,
   gauge: (id) => `size ${id}`,
   unprotected: (m) => `!${m} m`,
+  continuesAt: ({ id }) => `continues at ${id}`,
   locked: 'locked',
   separator: ', ',
 };

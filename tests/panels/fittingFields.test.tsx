@@ -46,8 +46,10 @@ describe('every kind of fitting', () => {
   it.each(KINDS)('%s: every field has a label of its own', (kind) => {
     inspectNew(kind);
     const fields = [...document.querySelectorAll<HTMLElement>('.inspector input, .inspector select')];
-    const labels = fields.map((field) => document.querySelector(`label[for="${field.id}"]`)?.textContent ?? '');
-    expect(labels.every((label) => label !== '')).toBe(true);
+    const labelled = fields.map((field) => document.querySelector(`label[for="${field.id}"]`)?.textContent ?? '');
+    expect(labelled.every((label) => label !== '')).toBe(true);
+    // two places have the same labels, each under the name of its sheet
+    const labels = fields.map((field, index) => `${field.closest('fieldset')?.textContent ?? ''} ${labelled[index]}`);
     expect(new Set(labels).size).toBe(labels.length);
   });
 

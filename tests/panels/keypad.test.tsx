@@ -40,4 +40,31 @@ describe('the keypad', () => {
     expect(screen.getByRole('button', { name: 'Done' })).toBeTruthy();
     expect(onTake).not.toHaveBeenCalled();
   });
+
+  it('has keys for the parts of an inch where lengths are shown in feet, and takes one back as one', () => {
+    const onTake = vi.fn();
+    const plan = examplePlan();
+    renderPanel(<LengthField label="Rise" valueM={0.5} minM={0} maxM={20} onTake={onTake} />, {
+      ...plan,
+      settings: { ...plan.settings, showLength: 'ft-in' },
+    });
+    fireEvent.click(screen.getByRole('button', { name: 'Keypad: Rise' }));
+    press('Clear', '6', '1/4', 'Delete the last sign', '1/16', 'in', 'Done');
+    // 6 1/16 in
+    expect(onTake).toHaveBeenCalledWith(expect.closeTo((6 + 1 / 16) * 0.0254, 9));
+  });
+
+  it('has none where lengths are shown in metres, and no key for a negative length', () => {
+    field(() => undefined);
+    for (const name of ['1/2', '1/16', '-', '−']) expect(screen.queryByRole('button', { name })).toBeNull();
+  });
+
+  it('refuses a negative length that was typed', () => {
+    const onTake = vi.fn();
+    field(onTake);
+    fireEvent.change(screen.getByLabelText('Rise'), { target: { value: '-5 cm' } });
+    press('Done');
+    expect(screen.getByRole('alert').textContent).toContain('Rise');
+    expect(onTake).not.toHaveBeenCalled();
+  });
 });

@@ -60,11 +60,13 @@ describe('more fittings', () => {
     renderPanel(<Shelf />, examplePlan());
     const more = await open();
     const groups = more.getAllByRole('group').map((group) => within(group).getAllByRole('button').length);
-    expect(groups).toEqual([5, 3, 2, 1]);
+    // sources, protection, joining, loads; the last is ways on to other sheets, which hold no fitting to place
+    expect(groups.slice(0, 4)).toEqual([5, 3, 2, 1]);
     const here = more.getAllByRole('button').map((button) => button.dataset.choice);
     const onShelf = within(screen.getByRole('radiogroup', { name: 'Fittings' })).getAllByRole('radio');
     const all = new Set([...here.filter((kind) => kind !== undefined)]);
-    expect(all.size + onShelf.length).toBe(Object.keys(words.fittings.kinds).length);
+    // a continuation point comes with its sheets
+    expect(all.size + onShelf.length).toBe(Object.keys(words.fittings.kinds).length - 1);
   });
 
   it('takes one into the hand, goes away, and the shelf shows what is held', async () => {

@@ -6,10 +6,10 @@ import {
   firewallXM,
   outlineBox,
   outlineRegions,
-  usualPlaces,
   zoneAt,
   zoneStretches,
 } from '../../src/plan/outline.ts';
+import { usualPlaces } from '../../src/plan/outlinePlaces.ts';
 import { at } from './support/samplePlan.ts';
 
 const van = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;

@@ -147,6 +147,7 @@ describe('labels', () => {
     power: String,
     gauge: String,
     unprotected: String,
+    continuesAt: String,
     locked: 'locked',
     separator: ' ',
   };

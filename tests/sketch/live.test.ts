@@ -49,7 +49,12 @@ describe('figures beside the finger', () => {
     const scaled = { ...two, sheets: [{ ...sheet, scale: { value: 2, origin: 'told' as const } }] };
     const state: HandState = {
       name: 'run.drawing',
-      trace: { from: { fittingId: 'a', terminal: 'through' }, start: { xM: 0, yM: 0 }, bends: [{ xM: 3, yM: 0 }] },
+      trace: {
+        sheetId: 'sheet',
+        from: { fittingId: 'a', terminal: 'through' },
+        start: { xM: 0, yM: 0 },
+        bends: [{ xM: 3, yM: 0 }],
+      },
       stroke: [{ xM: 3, yM: 4 }],
     };
     // 3 m + 4 m on the sheet, 2 true metres to each

@@ -87,7 +87,7 @@ describe('the store', () => {
 
   it('lets a newer page change the layout, and its own saves then fail', async () => {
     const store = await openStore();
-    const newer = await openDB('feedrun', 2);
+    const newer = await openDB('feedrun', 3);
     await expect(store.saveRecord('a', 0, 'one', 1)).rejects.toThrow();
     await expect(openStore()).rejects.toThrow();
     newer.close();

@@ -83,7 +83,7 @@ function recordMass(gaugeId: GaugeId, material: Material, rec: Recorder): number
   const fill = rec.input('kFill', '1', BUNCH_FILL, cited('commonPractice'));
   const plastic = rec.input('densityPvc', 'kgPerM3', SHEATH_KG_PER_M3, cited('densityMemory'));
   const ring = (Math.PI / 4) * outside ** 2 - metal / fill;
-  const sheath = rec.step('Ssheath', 'mm2', 'max(0, pi / 4 * Dout ^ 2 - Smetal / kFill)', Math.max(0, ring));
+  const sheath = rec.step('Ssheath', 'mm2', 'pi / 4 * Dout ^ 2 - Smetal / kFill', ring);
   const mass = (stranding * metal * density + sheath * plastic) / 1e6;
   return rec.step('mass', 'kgPerM', '(stranding * Smetal * density + Ssheath * densityPvc) / 10^6', mass);
 }

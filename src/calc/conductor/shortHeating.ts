@@ -21,10 +21,10 @@ export interface Surroundings {
 type Given = Abouts<'currentA' | 'seconds' | 'targetC' | 'startC' | 'ambientC' | 'insulationC'>;
 
 /** (1 - e^-x) / x, which is 1 at 0: growth (x < 0), straight line and decay without a seam. */
-const phi = (x: number): number => (Math.abs(x) < 1e-12 ? 1 - x / 2 : -Math.expm1(-x) / x);
+const phi = (x: number): number => (x === 0 ? 1 : -Math.expm1(-x) / x);
 
 /** -ln(1 - y) / y, the inverse of phi in its own terms; 1 at 0. */
-const psi = (y: number): number => (Math.abs(y) < 1e-12 ? 1 + y / 2 : -Math.log1p(-y) / y);
+const psi = (y: number): number => (y === 0 ? 1 : -Math.log1p(-y) / y);
 
 interface Course {
   /** Rise of temperature at the start, K/s. */
@@ -33,12 +33,19 @@ interface Course {
   readonly decayPerS: number;
 }
 
+/** Heat made per kelvin above where the resistance would end, W/(m K). */
+const madePerK = ({ ohmPerM20, betaC }: Thermal, currentA: number): number =>
+  (currentA ** 2 * ohmPerM20) / (betaC + 20);
+
+const decayOf = (thermal: Thermal, currentA: number): number =>
+  (thermal.lossWPerMK - madePerK(thermal, currentA)) / thermal.heatJPerMK;
+
 function courseOf(thermal: Thermal, currentA: number, { startC, ambientC }: Surroundings): Course {
-  const { heatJPerMK, lossWPerMK, ohmPerM20, betaC } = thermal;
-  const madePerK = (currentA ** 2 * ohmPerM20) / (betaC + 20);
+  const { heatJPerMK, lossWPerMK, betaC } = thermal;
+  const made = madePerK(thermal, currentA) * (betaC + startC);
   return {
-    risePerS: (madePerK * (betaC + startC) - lossWPerMK * (startC - ambientC)) / heatJPerMK,
-    decayPerS: (lossWPerMK - madePerK) / heatJPerMK,
+    risePerS: (made - lossWPerMK * (startC - ambientC)) / heatJPerMK,
+    decayPerS: decayOf(thermal, currentA),
   };
 }
 
@@ -50,10 +57,8 @@ function courseOf(thermal: Thermal, currentA: number, { startC, ambientC }: Surr
  * 'awg:4', copper, 105 degC, 1000 A for 1 s from 50 degC in 50 degC: 62.7 degC (adiabatic: 62.8).
  */
 export function temperatureAfterC(thermal: Thermal, currentA: number, seconds: number, at: Surroundings): number {
-  if (seconds === 0) return at.startC;
   const { risePerS, decayPerS } = courseOf(thermal, currentA, at);
-  if (risePerS === 0) return at.startC;
-  const endless = decayPerS > 0 ? at.startC + risePerS / decayPerS : Math.sign(risePerS) * Number.POSITIVE_INFINITY;
+  const endless = decayPerS > 0 ? at.startC + risePerS / decayPerS : Number.POSITIVE_INFINITY;
   const reached =
     seconds === Number.POSITIVE_INFINITY ? endless : at.startC + risePerS * seconds * phi(decayPerS * seconds);
   return Math.min(reached, thermal.meltingC);
@@ -72,46 +77,35 @@ export function secondsToReach(thermal: Thermal, currentA: number, targetC: numb
   return share >= 1 ? Number.POSITIVE_INFINITY : (rise / risePerS) * psi(share);
 }
 
-const MOST_ROUNDS = 100;
+/** Steps of the search below this, as an exponent of growth, are rounding. */
 const CLOSE = 1e-13;
 
 /**
  * Current that brings the conductor to that temperature in just that time, A; 0 where it is as hot from the start or the
- * air brings it there. The inverse of `secondsToReach` in the current, by Newton on its square
- * within a bracket: the temperature rises with it. For a time above 0 that ends.
+ * air brings it there. The inverse of `secondsToReach` in the current, for a time above 0.
  * 'awg:4', copper, 105 degC, from 50 degC in 50 degC to 160 degC in 7.6 s: 1000 A.
+ *
+ * Counted from where the resistance would end, the temperature is u = u0 e^x + b (e^x - 1) / x: x is the exponent of
+ * growth in that time, u0 the start, b what the air would bring. ln u rises with x and bends upward, so Newton's steps
+ * from above fall towards the one x and never pass it; the exponent without any loss lies above.
  */
 export function currentReachingA(thermal: Thermal, seconds: number, targetC: number, at: Surroundings): number {
+  if (targetC <= at.startC) return 0;
   const { heatJPerMK, lossWPerMK, ohmPerM20, betaC } = thermal;
-  const risePerW = (betaC + at.startC) / heatJPerMK;
-  // all in one term, made heat per kelvin, W/(m K)
-  const over = (madePerK: number): readonly [kelvin: number, slope: number] => {
-    const rise = madePerK * risePerW - (lossWPerMK * (at.startC - at.ambientC)) / heatJPerMK;
-    const x = ((lossWPerMK - madePerK) / heatJPerMK) * seconds;
-    const value = phi(x);
-    // phi' = (e^-x - phi) / x
-    const bend = Math.abs(x) < 1e-4 ? -1 / 2 + x / 3 : (Math.exp(-x) - value) / x;
-    const kelvin = at.startC + rise * seconds * value - targetC;
-    return [kelvin, seconds * (risePerW * value - (rise * seconds * bend) / heatJPerMK)];
-  };
-  if (over(0)[0] >= 0) return 0;
-  // what it takes where nothing is lost
-  let made = (heatJPerMK * Math.log((betaC + targetC) / (betaC + at.startC))) / seconds;
-  let [low, high] = [0, made];
-  while (over(high)[0] < 0) high *= 2;
-  let last = high;
-  for (let round = 0; round < MOST_ROUNDS && high - low > CLOSE * high; round += 1) {
-    const [kelvin, slope] = over(made);
-    if (kelvin < 0) low = made;
-    else high = made;
-    const newton = made - kelvin / slope;
-    // far to the right Newton creeps: the half is taken where it would not have come to less than half the step before
-    const isSwift = newton > low && newton < high && Math.abs(newton - made) < last / 2;
-    const next = isSwift ? newton : (low + high) / 2;
-    last = Math.abs(next - made);
-    made = next;
-    if (last <= CLOSE * made) break;
-  }
+  const [start, target] = [betaC + at.startC, betaC + targetC];
+  const brought = (lossWPerMK * (betaC + at.ambientC) * seconds) / heatJPerMK;
+  let x = Math.log(target / start);
+  let step: number;
+  do {
+    const growth = Math.exp(x);
+    const mean = phi(-x);
+    // the slope of the mean, 1/2 at 0
+    const bend = Math.abs(x) < 1e-9 ? 1 / 2 : (growth - mean) / x;
+    const reached = start * growth + brought * mean;
+    step = (Math.log(reached / target) * reached) / (start * growth + brought * bend);
+    x -= step;
+  } while (step > CLOSE);
+  const made = Math.max(0, lossWPerMK + (x * heatJPerMK) / seconds);
   return Math.sqrt((made * (betaC + 20)) / ohmPerM20);
 }
 
@@ -120,8 +114,8 @@ export function currentReachingA(thermal: Thermal, seconds: number, targetC: num
  * state. 'awg:4', copper, 105 degC: 197 s with next to no current, 252 s at its 160 A.
  */
 export function timeConstantS(thermal: Thermal, currentA: number): number | null {
-  const { decayPerS } = courseOf(thermal, currentA, { startC: 20, ambientC: 20 });
-  return decayPerS > 0 ? 1 / decayPerS : null;
+  const decay = decayOf(thermal, currentA);
+  return decay > 0 ? 1 / decay : null;
 }
 
 function recordCourse(cable: Cable, currentA: number, at: Surroundings, rec: Recorder, about: Given): Course {
@@ -129,9 +123,8 @@ function recordCourse(cable: Cable, currentA: number, at: Surroundings, rec: Rec
   rec.input('I', 'A', currentA, about.currentA);
   rec.input('Tstart', 'degC', at.startC, about.startC);
   rec.input('Ta', 'degC', at.ambientC, about.ambientC);
-  const madePerK = (currentA ** 2 * thermal.ohmPerM20) / (thermal.betaC + 20);
   const course = courseOf(thermal, currentA, at);
-  rec.step('Hm', 'wPerMK', 'I ^ 2 * r20 / (beta + 20)', madePerK);
+  rec.step('Hm', 'wPerMK', 'I ^ 2 * r20 / (beta + 20)', madePerK(thermal, currentA));
   rec.step('riseRate', 'kPerS', '(Hm * (beta + Tstart) - Gm * (Tstart - Ta)) / Cm', course.risePerS, {
     source: 'shortHeating',
   });

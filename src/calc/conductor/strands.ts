@@ -1,6 +1,6 @@
 import type { Material } from '../tables/materials.ts';
 import { type Abouts, NO_WHY, type Recorder, type Why, whyBuilder } from '../why.ts';
-import { type GaugeId, type GaugeSystem, gauge, gaugesOf } from './gauge.ts';
+import { type GaugeId, type GaugeSystem, gaugesOf } from './gauge.ts';
 import { metalAreaMm2 } from './thermal.ts';
 
 type Given = Abouts<'count' | 'strandMm'>;
@@ -35,7 +35,5 @@ const ROUNDING = 0.98;
  * 24.6 mm2 proves 'mm2:25', 'sae:3' and 'awg:4'.
  */
 export function provenGauge(countedMm2: number, system: GaugeSystem, material: Material = 'copper'): GaugeId | null {
-  const needs = (id: GaugeId): number =>
-    gauge(id).system === 'mm2' ? metalAreaMm2({ gauge: id, material }) : gauge(id).areaMm2;
-  return gaugesOf(system).findLast((id) => needs(id) * ROUNDING <= countedMm2) ?? null;
+  return gaugesOf(system).findLast((id) => metalAreaMm2({ gauge: id, material }) * ROUNDING <= countedMm2) ?? null;
 }

@@ -2,9 +2,9 @@ import { whole } from './arrays.ts';
 import { checkNetwork } from './check.ts';
 import { mergeRigid } from './merge.ts';
 import { branchVolts } from './newton.ts';
-import { Ramp } from './operating.ts';
+import { operatingPoint, Ramp } from './operating.ts';
 import { type Branches, buildSystem, type System } from './system.ts';
-import type { Network, NetworkRefused } from './types.ts';
+import type { Network, NetworkLoad, NetworkRefused } from './types.ts';
 
 /** What one load asks for when all are turned down together. */
 export interface CarryLimit {
@@ -40,6 +40,16 @@ function watchedLoads({ linear, power }: System, firstLoad: number, limits: read
     }
   }
   return watched;
+}
+
+/** The net with the scaled loads at nothing. */
+function withoutScaled(network: Network, limits: readonly CarryLimit[]): Network {
+  const loads = network.loads.map((load, index): NetworkLoad => {
+    const { law } = load;
+    if (limits[index]?.scaled !== true) return load;
+    return { ...load, law: law.kind === 'power' ? { ...law, watts: 0 } : { ...law, amps: 0 } };
+  });
+  return { ...network, loads };
 }
 
 /**
@@ -78,11 +88,12 @@ export function largestCarriedShare(network: Network, limits: readonly CarryLimi
     return found;
   };
 
-  const start = ramp.reach(0, ramp.idle) ?? ramp.reachDamped(0, ramp.idle);
-  if (start === null) return { ok: false, reason: 'cannotCarry', largestShare: 0 };
-  const first = least(start);
+  // one pattern, and so the same places
+  const start = operatingPoint(buildSystem(withoutScaled(network, limits), merged));
+  if (!start.ok) return { ok: false, reason: 'cannotCarry', largestShare: 0 };
+  const first = least(start.x);
   if (first.margin < 0) return { ok: true, share: 0, boundBy: { load: first.load } };
-  const { share, failed } = ramp.climb(start, (x) => least(x).margin >= 0);
+  const { share, failed } = ramp.climb(start.x, (x) => least(x).margin >= 0);
   if (share === 1) return { ok: true, share, boundBy: 'nothing' };
   return { ok: true, share, boundBy: failed === null ? 'network' : { load: least(failed).load } };
 }

@@ -66,7 +66,7 @@ export function faultsTo(network: Network, returnNode: number): Faults | Sources
   equations.setShare(1);
   const open = equations.withoutPower();
   if (open === null) throw new RangeError('network: resistances too far apart to be told from one another');
-  const fed = new Uint8Array(0);
+  const fed = new Uint8Array(system.power.count);
   const before = resultOf(network, merged, system, { x: open, fed });
   const inverse = matrix.inverseDiagonal();
 

@@ -11,11 +11,10 @@ export interface Rigid {
   readonly volts: number;
 }
 
-/** Nodes held against one another: volts(node) = volts(group) + offset(node). */
+/** Nodes held against one another, each group named by a node of it: volts(node) = volts(group) + offset(node). */
 export interface Merged {
   readonly groupOf: Int32Array;
   readonly offset: Float64Array;
-  readonly groups: number;
   /** The rigid elements that tie each group together, as a tree; any other is redundant and carries nothing. */
   readonly tree: readonly Rigid[];
 }
@@ -52,20 +51,13 @@ export function mergeRigid(network: Network): Merged | { readonly conflict: Rigi
     }
   }
 
-  const numberOf = new Int32Array(nodes).fill(-1);
   const groupOf = new Int32Array(nodes);
   const offset = new Float64Array(nodes);
-  let groups = 0;
   for (let node = 0; node < nodes; node += 1) {
-    const root = ties.root(node);
-    if (whole(numberOf, root) < 0) {
-      numberOf[root] = groups;
-      groups += 1;
-    }
-    groupOf[node] = whole(numberOf, root);
+    groupOf[node] = ties.root(node);
     offset[node] = ties.above(node);
   }
-  return { groupOf, offset, groups, tree };
+  return { groupOf, offset, tree };
 }
 
 /**
@@ -94,7 +86,7 @@ export function rigidAmps(tree: readonly Rigid[], leaving: Float64Array): Float6
         const into = real(leaving, node);
         amps[index] = rigid.plus === node ? into : -into;
         add(leaving, far, into);
-        count(node, index, -1);
+        degree[node] = 0;
         count(far, index, -1);
         node = far;
       }

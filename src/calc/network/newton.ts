@@ -4,18 +4,10 @@ import type { Branches, System } from './system.ts';
 const MOST_STEPS = 60;
 /** Steps shorter than this share of the highest voltage end the search; the next would be its square. */
 const CLOSE = 1e-10;
-/** A halved step may end uphill by this share of the slope it began with; beyond, it is halved again. */
-const UPHILL_SHARE = 0.9;
 
 /** Voltage across a branch, less its own electromotive force, V. */
 export const branchVolts = ({ first, second, known }: Branches, index: number, x: Float64Array): number =>
   real(x, whole(first, index)) - real(x, whole(second, index)) + real(known, index);
-
-const dot = (one: Float64Array, other: Float64Array): number => {
-  let sum = 0;
-  for (let index = 0; index < one.length; index += 1) sum += real(one, index) * real(other, index);
-  return sum;
-};
 
 const greatest = (values: Float64Array): number => {
   let most = 0;
@@ -49,8 +41,8 @@ export class Equations {
     const { matrix, linear, power } = system;
     this.surplus = new Float64Array(matrix.size + 1);
     this.steady = { diagonal: new Float64Array(matrix.diagonal.length), lower: new Float64Array(matrix.lower.length) };
-    this.siemens = linear.amount.slice();
-    this.watts = power.amount.slice();
+    this.siemens = new Float64Array(linear.count);
+    this.watts = new Float64Array(power.count);
     this.sense = new Int8Array(power.count);
   }
 
@@ -97,7 +89,7 @@ export class Equations {
     for (let index = 0; index < power.count; index += 1) {
       if (sense[index] === 0) continue;
       const volts = branchVolts(power, index, x);
-      if (!(volts * (sense[index] ?? 0) > 0)) return false;
+      if (Math.sign(volts) !== sense[index]) return false;
       const amps = real(watts, index) / volts;
       const slope = amps / volts;
       const [first, second] = [whole(power.first, index), whole(power.second, index)];
@@ -107,8 +99,6 @@ export class Equations {
       add(diagonal, second, -slope);
       add(lower, whole(power.entry, index), slope);
     }
-    // what flows into a reference is no unknown's
-    surplus[matrix.size] = 0;
     return true;
   }
 
@@ -116,10 +106,9 @@ export class Equations {
     return this.linearise(x) && this.system.matrix.factor();
   }
 
-  /** Volts without the loads that draw power, with one round of refinement; null where the matrix cannot be factored. */
+  /** Volts before any load is fed that draws power, refined once; null where the matrix cannot be factored. */
   withoutPower(): Float64Array | null {
     const { matrix } = this.system;
-    this.sense.fill(0);
     const x = new Float64Array(matrix.size + 1);
     if (!this.stepFrom(x)) return null;
     for (let round = 0; round < 2; round += 1) {
@@ -130,26 +119,15 @@ export class Equations {
     return x;
   }
 
-  /**
-   * Newton's method from `start`; null when a step leaves the region where a point can count, or goes so far beyond it
-   * that the way leads up again, or it does not settle. With `halvings`, such a step is halved up to so many times first.
-   */
-  newton(start: Float64Array, halvings: number): Float64Array | null {
-    if (!this.stepFrom(start)) return null;
+  /** Newton's method from `start`; null when a step leaves the region where a point can count, or it does not settle. */
+  newton(start: Float64Array): Float64Array | null {
+    const step = this.surplus;
     let x = start;
-    for (let count = 0; count < MOST_STEPS; count += 1) {
-      const step = this.surplus.slice();
+    for (let count = 0; count < MOST_STEPS && this.stepFrom(x); count += 1) {
       this.system.matrix.solve(step);
-      const most = UPHILL_SHARE * dot(this.surplus, step);
       const next = x.slice();
-      let length = 1;
-      for (let left = halvings; ; left -= 1) {
-        for (let index = 0; index < next.length; index += 1) next[index] = real(x, index) + length * real(step, index);
-        if (length === 1 && greatest(step) <= CLOSE * Math.max(1, greatest(next))) return next;
-        if (this.stepFrom(next) && -dot(this.surplus, step) <= most) break;
-        if (left === 0) return null;
-        length /= 2;
-      }
+      for (let index = 0; index < next.length; index += 1) add(next, index, real(step, index));
+      if (greatest(step) <= CLOSE * Math.max(1, greatest(next))) return next;
       x = next;
     }
     return null;

@@ -6,8 +6,6 @@ const NO_VOLTAGE = 1e-9;
 /** Finest part of the share already carried that is told apart, and the least share looked for. */
 const FINEST_STEP = 5e-8;
 const LEAST_SHARE = 1e-12;
-/** Halvings of a step, once steps of full length and gentler loads have both led nowhere. */
-const MOST_HALVINGS = 10;
 
 /** Volts of a point reached, and by power load whether it draws. */
 export interface Point {
@@ -54,16 +52,10 @@ export class Ramp {
     this.fed = Uint8Array.from(senses, Math.abs);
   }
 
-  /** Volts at one share, from a point known; null when Newton's method by itself does not reach them. */
-  reach(share: number, from: Float64Array): Float64Array | null {
+  /** Volts at one share, from a point known; null when Newton's method does not reach them. */
+  private reach(share: number, from: Float64Array): Float64Array | null {
     this.equations.setShare(share);
-    return this.equations.newton(from, 0);
-  }
-
-  /** The same with the steps halved where they go too far. */
-  reachDamped(share: number, from: Float64Array): Float64Array | null {
-    this.equations.setShare(share);
-    return this.equations.newton(from, MOST_HALVINGS);
+    return this.equations.newton(from);
   }
 
   /**
@@ -75,8 +67,9 @@ export class Ramp {
     let share = 0;
     let x = start;
     let failed: Float64Array | null = null;
+    // steps are halves of halves of 1, so that no sum of them passes 1
     for (let step = 1; share < 1 && step > Math.max(LEAST_SHARE, FINEST_STEP * share); ) {
-      const next = Math.min(1, share + step);
+      const next = share + step;
       const reached = this.reach(next, x);
       if (reached === null || !holds(reached)) {
         failed = reached;
@@ -95,14 +88,12 @@ const ALWAYS = (): boolean => true;
 /**
  * The operating point reached from no load. Newton's method by itself finds it wherever no load raises the voltage of
  * another (one source, or a tree: from above, its steps never pass the solution). Elsewhere the loads are raised step by
- * step, and at last the steps damped, before it is refused; a refusal tells the share of the loads that is just carried.
+ * step, all together; a refusal tells the share of the loads that is just carried.
  */
 export function operatingPoint(system: System): Operating {
   const ramp = new Ramp(system, { linear: () => false, power: () => true });
   const { idle, fed } = ramp;
   if (fed.every((each) => each === 0)) return { ok: true, x: idle, fed };
   const { share, x } = ramp.climb(idle, ALWAYS);
-  if (share === 1) return { ok: true, x, fed };
-  const damped = ramp.reachDamped(1, idle) ?? ramp.reachDamped(1, x);
-  return damped === null ? { ok: false, largestShare: share } : { ok: true, x: damped, fed };
+  return share === 1 ? { ok: true, x, fed } : { ok: false, largestShare: share };
 }

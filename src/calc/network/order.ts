@@ -39,13 +39,10 @@ class DegreeQueue {
     if (next >= 0) this.before[next] = previous;
   }
 
-  /** A vertex of the least degree; -1 when none is left. */
+  /** A vertex of the least degree; asked while some are left. */
   least(): number {
-    for (; this.lowest < this.first.length; this.lowest += 1) {
-      const vertex = whole(this.first, this.lowest);
-      if (vertex >= 0) return vertex;
-    }
-    return -1;
+    while (whole(this.first, this.lowest) < 0) this.lowest += 1;
+    return whole(this.first, this.lowest);
   }
 }
 
@@ -56,7 +53,7 @@ class DegreeQueue {
  * one factorisation: in proportion to the unknowns where the net is near a tree.
  */
 export function minimumDegree(size: number, first: Int32Array, second: Int32Array): Elimination {
-  const beside = new Beside(size, first.length);
+  const beside = new Beside(size);
   for (let index = 0; index < first.length; index += 1) beside.join(whole(first, index), whole(second, index));
   const { degree } = beside;
   const queue = new DegreeQueue(size);
@@ -64,7 +61,7 @@ export function minimumDegree(size: number, first: Int32Array, second: Int32Arra
 
   const order = new Int32Array(size);
   const start = new Int32Array(size + 1);
-  const left = new Row(first.length);
+  const left = new Row();
   const gone = new Uint8Array(size);
   for (let turn = 0; turn < size; turn += 1) {
     const vertex = queue.least();

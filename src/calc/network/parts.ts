@@ -17,15 +17,15 @@ export interface Parts {
  * Connected parts. Loads and injections do not connect: a part reached only through one has no way back. Each live part
  * counts from the minus post of its first source; the part of `zeroNode`, where it is given, from that node.
  */
-export function partsOf(network: Network, { groupOf, groups, offset }: Merged, zeroNode: number | null): Parts {
+export function partsOf(network: Network, { groupOf, offset }: Merged, zeroNode: number | null): Parts {
   const { nodes, resistors, sources } = network;
-  const ties = new UnionFind(groups);
+  const ties = new UnionFind(nodes);
   for (const { a, b } of resistors) ties.join(whole(groupOf, a), whole(groupOf, b));
   for (const { plus, minus } of sources) ties.join(whole(groupOf, plus), whole(groupOf, minus));
   const partOf = (node: number): number => ties.root(whole(groupOf, node));
 
-  const reference = new Int32Array(groups).fill(-1);
-  const referenceVolts = new Float64Array(groups);
+  const reference = new Int32Array(nodes).fill(-1);
+  const referenceVolts = new Float64Array(nodes);
   const countFrom = (node: number): void => {
     reference[partOf(node)] = whole(groupOf, node);
     referenceVolts[partOf(node)] = -real(offset, node);

@@ -5,8 +5,8 @@ import type { Point } from './operating.ts';
 import type { Branches, System } from './system.ts';
 import type { Network, NetworkSolved } from './types.ts';
 
-/** An unregulated load with less than this share of its amps draws nothing. */
-const NO_AMPS = 1e-9;
+/** Volts up to which two nodes agree by rounding alone: no load draws at them. */
+const NO_VOLTS = 1e-9;
 
 /** A stretch of a typed list as a plain one. */
 function plain(values: Float64Array, from: number, to: number, sign: 1 | -1 = 1): number[] {
@@ -17,18 +17,24 @@ function plain(values: Float64Array, from: number, to: number, sign: 1 | -1 = 1)
 }
 
 /** By node, V; 0 where no source reaches. */
-function nodeVoltsOf({ alive, unknownOf, addedVolts }: System, x: Float64Array): number[] {
-  const volts = new Array<number>(alive.length).fill(0);
-  for (let node = 0; node < alive.length; node += 1) {
-    if (alive[node] === 1) volts[node] = real(x, whole(unknownOf, node)) + real(addedVolts, node);
-  }
+function nodeVoltsOf({ unknownOf, addedVolts }: System, x: Float64Array): number[] {
+  const volts = new Array<number>(unknownOf.length);
+  for (let node = 0; node < volts.length; node += 1)
+    volts[node] = real(x, whole(unknownOf, node)) + real(addedVolts, node);
   return volts;
 }
 
+interface Through {
+  readonly amps: Float64Array;
+  /** Whether there is a voltage across it; always false where no source reaches. */
+  readonly live: readonly boolean[];
+}
+
 /** By element, resistors, sources, loads in turn: the current along it, from plus through it to minus. */
-function elementAmps(network: Network, { tree }: Merged, system: System, { x, fed }: Point): Float64Array {
+function throughElements(network: Network, { tree }: Merged, system: System, { x, fed }: Point): Through {
   const { resistors, sources, loads } = network;
   const amps = new Float64Array(resistors.length + sources.length + loads.length);
+  const live = new Array<boolean>(amps.length).fill(false);
   const leaving = new Float64Array(network.nodes);
   const carry = ({ element, from, to }: Branches, index: number, through: number): void => {
     amps[whole(element, index)] = through;
@@ -37,10 +43,14 @@ function elementAmps(network: Network, { tree }: Merged, system: System, { x, fe
   };
   const { linear, power, injected } = system;
   for (let index = 0; index < linear.count; index += 1) {
-    carry(linear, index, real(linear.amount, index) * branchVolts(linear, index, x));
+    const volts = branchVolts(linear, index, x);
+    carry(linear, index, real(linear.amount, index) * volts);
+    live[whole(linear.element, index)] = Math.abs(volts) > NO_VOLTS;
   }
-  for (let index = 0; index < power.count; index += 1) {
-    if (fed[index] === 1) carry(power, index, real(power.amount, index) / branchVolts(power, index, x));
+  for (const [index, draws] of fed.entries()) {
+    if (draws === 0) continue;
+    carry(power, index, real(power.amount, index) / branchVolts(power, index, x));
+    live[whole(power.element, index)] = true;
   }
   for (const { from, to, amps: through } of injected) {
     add(leaving, from, through);
@@ -50,24 +60,14 @@ function elementAmps(network: Network, { tree }: Merged, system: System, { x, fe
   for (const [at, { element, index }] of tree.entries()) {
     amps[element === 'source' ? resistors.length + index : index] = -real(delivered, at);
   }
-  return amps;
+  return { amps, live };
 }
 
 /** What a point means for every node and element. */
 export function resultOf(network: Network, merged: Merged, system: System, point: Point): NetworkSolved {
-  const { loads } = network;
-  const amps = elementAmps(network, merged, system, point);
+  const { amps, live } = throughElements(network, merged, system, point);
   const firstSource = network.resistors.length;
   const firstLoad = firstSource + network.sources.length;
-  const drawing = new Uint8Array(amps.length);
-  for (let index = 0; index < system.power.count; index += 1) {
-    drawing[whole(system.power.element, index)] = point.fed[index] ?? 0;
-  }
-  const unfed = loads.flatMap(({ law }, index) => {
-    const element = firstLoad + index;
-    const draws = law.kind === 'power' ? drawing[element] === 1 : Math.abs(real(amps, element)) > NO_AMPS * law.amps;
-    return draws ? [] : [index];
-  });
   const dead: number[] = [];
   for (const [node, alive] of system.alive.entries()) if (alive === 0) dead.push(node);
   return {
@@ -77,7 +77,7 @@ export function resultOf(network: Network, merged: Merged, system: System, point
     resistorAmps: plain(amps, 0, firstSource),
     sourceAmps: plain(amps, firstSource, firstLoad, -1),
     loadAmps: plain(amps, firstLoad, amps.length),
-    unfed,
+    unfed: live.slice(firstLoad).flatMap((isLive, load) => (isLive ? [] : [load])),
     undelivered: system.undelivered,
   };
 }

@@ -87,8 +87,8 @@ export class SparseSymmetric {
     let next = 0;
     for (let column = 0; column < size; column += 1) {
       const pivot = real(factorDiagonal, column);
-      // A pivot that cancelled to the last digits of its own entry carries no sign.
-      if (!(pivot > 1e-13 * Math.abs(real(diagonal, column)))) return false;
+      // A pivot that cancelled to the last digits of its own entry carries no sign; below an entry under 0 it is lower yet.
+      if (!(pivot > 1e-13 * real(diagonal, column))) return false;
       const end = whole(columnStart, column + 1);
       for (let one = whole(columnStart, column); one < end; one += 1) {
         const entry = real(factorLower, one);

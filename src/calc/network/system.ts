@@ -1,4 +1,5 @@
 import { real, whole } from './arrays.ts';
+import { Row } from './beside.ts';
 import { isRigid, type Merged } from './merge.ts';
 import { type Parts, partsOf } from './parts.ts';
 import { SparseSymmetric } from './sparse.ts';
@@ -110,7 +111,7 @@ function gather({ resistors, sources, loads }: Network, { part, alive }: Parts):
   const linear = new Gathered(resistors.length + sources.length + loads.length);
   const power = new Gathered(loads.length);
   for (const [index, { a, b, ohm }] of resistors.entries()) {
-    if (!isRigid(ohm) && alive[a] === 1) linear.put(index, a, b, 1 / ohm, 0);
+    if (!isRigid(ohm)) linear.put(index, a, b, 1 / ohm, 0);
   }
   for (const [index, { plus, minus, volts, ohm }] of sources.entries()) {
     if (!isRigid(ohm)) linear.put(resistors.length + index, plus, minus, 1 / ohm, volts);
@@ -125,11 +126,8 @@ function gather({ resistors, sources, loads }: Network, { part, alive }: Parts):
 }
 
 /** By group: a number from 0 for each that has an unknown, -1 for references and the dead. */
-function numberUnknowns(
-  { groupOf, groups }: Merged,
-  { part, alive, reference }: Parts,
-): { numbers: Int32Array; size: number } {
-  const numbers = new Int32Array(groups).fill(-1);
+function numberUnknowns({ groupOf }: Merged, { part, alive, reference }: Parts): { numbers: Int32Array; size: number } {
+  const numbers = new Int32Array(groupOf.length).fill(-1);
   let size = 0;
   for (let node = 0; node < part.length; node += 1) {
     const group = whole(groupOf, node);
@@ -142,19 +140,16 @@ function numberUnknowns(
 
 /** The pattern: every two unknowns that an element couples. */
 function matrixOf(size: number, unknown: Int32Array, gathered: readonly Gathered[]): SparseSymmetric {
-  const first = new Int32Array(gathered.reduce((sum, { count }) => sum + count, 0));
-  const second = new Int32Array(first.length);
-  let couplings = 0;
+  const [first, second] = [new Row(), new Row()];
   for (const { count, from, to } of gathered) {
     for (let index = 0; index < count; index += 1) {
       const [one, other] = [whole(unknown, whole(from, index)), whole(unknown, whole(to, index))];
       if (one < 0 || other < 0) continue;
-      first[couplings] = one;
-      second[couplings] = other;
-      couplings += 1;
+      first.push(one);
+      second.push(other);
     }
   }
-  return new SparseSymmetric(size, first.subarray(0, couplings), second.subarray(0, couplings));
+  return new SparseSymmetric(size, first.toArray(), second.toArray());
 }
 
 /** Sets up the unknowns and the matrix pattern of a merged net; `zeroNode` as its part's 0 V, if a source reaches it. */

@@ -11,6 +11,8 @@ export type StatesFound =
   /** refused: what is said of the states tried; null where all were solved and none agreed with what they led to. */
   | { readonly ok: false; readonly refused: NetworkRefused | null; readonly triedAll: boolean };
 
+type Agreed = Extract<StatesFound, { ok: true }>;
+
 /** One net with one set of limited sources; what has been solved once is kept. */
 class Trials {
   private readonly results = new Map<string, NetworkResult>();
@@ -51,62 +53,60 @@ const changeFirst: Change = (states, asked) => {
 const same = (one: readonly LimitedState[], other: readonly LimitedState[]): boolean =>
   one.every((state, index) => state === other[index]);
 
-/** Changes states until they agree with the solution, come back to where they were, or cannot be solved. */
-function pursue(trials: Trials, start: readonly LimitedState[], change: Change): StatesFound {
+/** Changes states until they agree with the solution, come back to where they were (null), or cannot be solved. */
+function pursue(trials: Trials, start: readonly LimitedState[], change: Change): Agreed | NetworkRefused | null {
   const seen = new Set<string>();
   let refused: NetworkRefused | null = null;
   let states = start;
   while (seen.size < MOST_CHANGES && !seen.has(states.join())) {
     seen.add(states.join());
     const result = trials.solve(states);
-    if (!result.ok) return { ok: false, refused: result, triedAll: false };
+    if (!result.ok) return result;
     const asked = trials.asked(states, result);
     if (same(asked, states)) return { ok: true, states, solved: result };
     if (trials.isStuck(result)) refused = { ok: false, reason: 'cannotCarry', largestShare: 0 };
     states = change(states, asked);
   }
-  return { ok: false, refused, triedAll: false };
+  return refused;
 }
 
-const heldV = (limited: readonly LimitedSource[], { nodeVolts }: NetworkSolved): number =>
-  limited.reduce((sum, { plus, minus }) => sum + (nodeVolts[plus] ?? 0) - (nodeVolts[minus] ?? 0), 0);
-
-/** Every combination of states; of those that agree the one with the highest voltages, which is the stable one. */
-function exhaust(trials: Trials): Extract<StatesFound, { ok: true }> | null {
-  const { limited } = trials;
-  let best: Extract<StatesFound, { ok: true }> | null = null;
-  for (let number = 0; number < LIMITED_STATES.length ** limited.length; number += 1) {
-    const states = limited.map((_, index) => LIMITED_STATES[Math.floor(number / 3 ** index) % 3] ?? 'off');
+/** Every combination of states; the first that agrees. */
+function exhaust(trials: Trials): Agreed | null {
+  for (let number = 0; number < LIMITED_STATES.length ** trials.limited.length; number += 1) {
+    const states = trials.limited.map((_, index) => LIMITED_STATES[Math.floor(number / 3 ** index) % 3] ?? 'off');
     const solved = trials.solve(states);
-    if (!solved.ok || !same(trials.asked(states, solved), states)) continue;
-    if (best === null || heldV(limited, solved) > heldV(limited, best.solved)) best = { ok: true, states, solved };
+    if (solved.ok && same(trials.asked(states, solved), states)) return { ok: true, states, solved };
   }
-  return best;
+  return null;
 }
 
 /**
  * States of the limited sources that agree with the solution they lead to. From all holding (or from `start`), then from
- * all saturated, which no low voltage held can pull down: first all that disagree change together, then one at a time
- * by the least index (block and single principal pivoting, Murty; Judice and Pires; from memory). Each way ends when a
- * combination comes back. Last, where asked for and for up to three sources, every combination: there an overload is
- * certain. One 14.4 V source of at most 50 A and a 12.6 V battery of 10 mohm on a load of 0.12 ohm: saturated.
+ * all saturated, which no low voltage held can pull down, then from all off, which come in one after the other, highest
+ * first, where no battery holds a voltage: first all that disagree change together, then one at a time by the least
+ * index (block and single principal pivoting, Murty; Judice and Pires; from memory). Each way ends when a combination
+ * comes back. Last, where asked for and for up to three sources, every combination: there an overload is certain.
+ * One 14.4 V source of at most 50 A and a 12.6 V battery of 10 mohm on a load of 0.12 ohm: saturated.
  */
 export function findStates(
   network: Network,
   limited: readonly LimitedSource[],
   {
-    start = limited.map((): LimitedState => 'holding'),
+    start,
     thorough = true,
   }: { readonly start?: readonly LimitedState[] | undefined; readonly thorough?: boolean } = {},
 ): StatesFound {
   const trials = new Trials(network, limited);
-  const saturated = limited.map((): LimitedState => 'saturated');
+  const every = (state: LimitedState): LimitedState[] => limited.map(() => state);
+  // without a battery the highest come first, so that the highest of several answers is the one found
+  const first = start ?? every(network.sources.length === 0 ? 'off' : 'holding');
   let refused: NetworkRefused | null = null;
   for (const change of [changeAll, changeFirst]) {
-    for (const from of [start, saturated]) {
+    for (const from of [first, every('saturated'), every('off')]) {
       const found = pursue(trials, from, change);
-      if (found.ok || found.refused?.reason === 'sourcesConflict') return found;
-      refused ??= found.refused;
+      if (found?.ok) return found;
+      if (found?.reason === 'sourcesConflict') return { ok: false, refused: found, triedAll: false };
+      refused ??= found;
     }
   }
   const all = thorough && limited.length <= MOST_TO_EXHAUST;

@@ -78,8 +78,9 @@ function nextState(source: LimitedSource, state: LimitedState, amps: number, vol
 }
 
 /**
- * The state that the solution asks of each limited source: its own where the two agree. A saturated source whose current
- * has no way, because nothing else holds a voltage in its part of the net, is asked to hold.
+ * The state that the solution asks of each limited source: its own where the two agree. Where nothing holds a voltage,
+ * the highest of those that are off there is woken, alone, so that none charges another; where all of them are saturated,
+ * and their current has no way, they are asked to hold.
  */
 export function statesAsked(
   network: Network,
@@ -90,7 +91,7 @@ export function statesAsked(
   const amps = limitedAmps(network, limited, states, solved);
   const stuck = new Set(solved.undelivered);
   let injection = (network.injections?.length ?? 0) - 1;
-  return limited.map((source, index) => {
+  const asked = limited.map((source, index) => {
     const state = states[index] ?? 'off';
     if (state === 'saturated') {
       injection += 1;
@@ -98,4 +99,10 @@ export function statesAsked(
     }
     return nextState(source, state, amps[index] ?? 0, voltsAcross(solved, source));
   });
+  const asleep = limited.filter(
+    ({ plus }, index) => states[index] === 'off' && asked[index] === 'holding' && solved.dead.includes(plus),
+  );
+  const highest = asleep.find(({ volts }) => asleep.every((other) => other.volts <= volts));
+  if (highest === undefined) return asked;
+  return limited.map((source, index) => (source === highest ? 'holding' : (states[index] ?? 'off')));
 }

@@ -5,14 +5,15 @@
 const TABLE_V_A = [
   [650, 1500, 750],
   [1100, 3000, 1500],
-  [Number.POSITIVE_INFINITY, 5000, 2500],
 ] as const;
+/** What the table asks for beyond its rows. */
+const BEYOND = [Number.POSITIVE_INFINITY, 5000, 2500] as const;
 
 /** main: the first device from a source; branch: a device behind another. */
 export type FusePlace = 'main' | 'branch';
 
 /** Breaking capacity the table asks for, A. (600, 'main') gives 1500; (651, 'branch') 1500; (1200, 'main') 5000. */
 export function tableVaA(totalCcaA: number, place: FusePlace): number {
-  const row = TABLE_V_A.find(([upTo]) => totalCcaA <= upTo) ?? TABLE_V_A[2];
+  const row = TABLE_V_A.find(([upTo]) => totalCcaA <= upTo) ?? BEYOND;
   return place === 'main' ? row[1] : row[2];
 }

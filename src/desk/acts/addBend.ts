@@ -1,21 +1,19 @@
-import { fittingById } from '../../plan/byId.ts';
 import { addBend } from '../../plan/edits/addBend.ts';
+import { runPoints } from '../../plan/runs.ts';
 import { MAX_BENDS, type Plan, type Point, type Run } from '../../plan/schema.ts';
 import type { DeskState } from '../desk.ts';
 import { commit } from '../edit.ts';
+import { wholePlan } from '../whole.ts';
 import type { Act } from './act.ts';
 
-function runOf({ plan, selection }: DeskState): Run | undefined {
+function runOf({ selection, ...state }: DeskState): Run | undefined {
   if (selection === null || selection.kind === 'fitting') return undefined;
-  return plan.runs.find(({ id }) => id === selection.id);
+  return wholePlan(state).runs.find(({ id }) => id === selection.id);
 }
 
 /** Where a new bend bears most: the middle of the longest straight piece, and its index among the bends. */
 function middleOfLongest(plan: Plan, run: Run): { index: number; at: Point } | null {
-  const from = fittingById(plan, run.from.fittingId)?.at;
-  const to = fittingById(plan, run.to.fittingId)?.at;
-  if (from === undefined || to === undefined) return null;
-  const points = [from, ...run.bends, to];
+  const points = runPoints(plan, run);
   let longest: { index: number; at: Point; lengthM: number } | null = null;
   for (const [index, start] of points.entries()) {
     const end = points[index + 1];
@@ -38,7 +36,7 @@ export const addBendAct: Act = {
   run: (desk) => {
     const run = runOf(desk.getState());
     if (run === undefined) return;
-    const place = middleOfLongest(desk.getState().plan, run);
+    const place = middleOfLongest(wholePlan(desk.getState()), run);
     if (place === null) return;
     const selection = { kind: 'bend', id: run.id, index: place.index } as const;
     commit(desk, 'addBend', (before) => addBend(before, run.id, place.index, place.at), { selection });

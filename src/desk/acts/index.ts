@@ -7,8 +7,10 @@ import { redoAct, undoAct } from './history.ts';
 import { lockSelected } from './lockSelected.ts';
 import { mirror } from './mirror.ts';
 import { nudges } from './nudge.ts';
+import { acceptAllAct, proposeAct, refuseAllAct } from './propose.ts';
 import { removeSelected } from './removeSelected.ts';
 import { selectNext, selectPrevious } from './selectStep.ts';
+import { nextSheet, previousSheet } from './sheetStep.ts';
 import { swapPane, toggleBigFingers, toggleSnap } from './toggles.ts';
 import { zoomFit, zoomIn, zoomOut } from './zoom.ts';
 
@@ -28,10 +30,15 @@ export const ACTS: readonly Act[] = [
   toggleSnap,
   toggleBigFingers,
   swapPane,
+  nextSheet,
+  previousSheet,
   zoomIn,
   zoomOut,
   zoomFit,
   mirror,
+  proposeAct,
+  acceptAllAct,
+  refuseAllAct,
 ];
 
 /** Runs an act when it may run now; answers whether it did. */

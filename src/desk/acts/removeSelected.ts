@@ -3,17 +3,24 @@ import { conductorJoined, removeFitting } from '../../plan/edits/removeFitting.t
 import { removeRun } from '../../plan/edits/removeRun.ts';
 import type { Message } from '../desk.ts';
 import { commit } from '../edit.ts';
+import { refusePart } from '../proposing.ts';
 import { isLocked, nameOf } from '../selection.ts';
+import { wholePlan } from '../whole.ts';
 import type { Act } from './act.ts';
 
 /** Deletes what is selected, at once; a short message offers to take it back. */
 export const removeSelected: Act = {
   id: 'remove',
   keys: ['Delete', 'Backspace'],
-  allowed: (state) => state.selection !== null && !isLocked(state.plan, state.selection),
+  allowed: (state) => state.selection !== null && !isLocked(wholePlan(state), state.selection),
   run: (desk) => {
-    const { selection, plan } = desk.getState();
+    const { selection, plan, proposal } = desk.getState();
     if (selection === null) return;
+    const isProposed = proposal.some(({ id }) => id === selection.id);
+    if (isProposed && selection.kind !== 'bend') {
+      refusePart(desk, selection.id);
+      return;
+    }
     if (selection.kind === 'bend') {
       const edit = (before: typeof plan) => removeBend(before, selection.id, selection.index);
       commit(desk, 'removeBend', edit, { selection: { kind: 'run', id: selection.id } });

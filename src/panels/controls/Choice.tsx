@@ -1,4 +1,6 @@
 import { useId } from 'react';
+import type { TermId } from '../../words/en/glossary.ts';
+import { Labelled } from '../help/Labelled.tsx';
 
 interface ChoiceProps<T extends string> {
   label: string;
@@ -7,17 +9,21 @@ interface ChoiceProps<T extends string> {
   onTake: (value: T) => void;
   mark?: string;
   hint?: string;
+  /** A trade word in the label that can be asked about. */
+  term?: TermId | undefined;
 }
 
 /** One of several, from a list. */
-export function Choice<T extends string>({ label, value, options, onTake, mark, hint }: ChoiceProps<T>) {
+export function Choice<T extends string>({ label, value, options, onTake, mark, hint, term }: ChoiceProps<T>) {
   const id = useId();
   return (
     <div className="field">
-      <label htmlFor={id}>
-        {label}
-        {mark === undefined ? null : <span className="mark"> {mark}</span>}
-      </label>
+      <Labelled term={term} word={label}>
+        <label htmlFor={id}>
+          {label}
+          {mark === undefined ? null : <span className="mark"> {mark}</span>}
+        </label>
+      </Labelled>
       <select
         id={id}
         value={value}

@@ -1,4 +1,6 @@
 import { type InputHTMLAttributes, type ReactNode, useId } from 'react';
+import type { TermId } from '../../words/en/glossary.ts';
+import { Labelled } from '../help/Labelled.tsx';
 import type { Draft } from './useDraft.ts';
 
 interface FieldProps {
@@ -14,6 +16,8 @@ interface FieldProps {
   /** What stands behind the input, in its row. */
   behind?: ReactNode;
   maxLength?: number;
+  /** A trade word in the label that can be asked about. */
+  term?: TermId;
 }
 
 /** One labelled text field. Enter or leaving it settles what was typed, Escape forgets it. */
@@ -27,6 +31,7 @@ export function Field({
   onLeave,
   behind,
   maxLength,
+  term,
 }: FieldProps) {
   const id = useId();
   const about = [hint === undefined ? '' : `${id}-hint`, draft.error === null ? '' : `${id}-error`].filter(
@@ -34,10 +39,12 @@ export function Field({
   );
   return (
     <div className="field">
-      <label htmlFor={id}>
-        {label}
-        {mark === undefined ? null : <span className="mark"> {mark}</span>}
-      </label>
+      <Labelled term={term} word={label}>
+        <label htmlFor={id}>
+          {label}
+          {mark === undefined ? null : <span className="mark"> {mark}</span>}
+        </label>
+      </Labelled>
       <span className="field-row">
         <input
           id={id}

@@ -1,3 +1,4 @@
+import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { parseNumber } from '../../words/length.ts';
 import { Field } from './Field.tsx';
@@ -14,12 +15,23 @@ interface NumberFieldProps {
   mayBeEmpty?: boolean;
   hint?: string;
   mark?: string;
+  term?: TermId;
 }
 
 const shownOf = (value: number | null): string => (value === null ? '' : String(Number(value.toPrecision(9))));
 
 /** A plain number with either decimal sign, within bounds. */
-export function NumberField({ label, value, min, max, onTake, mayBeEmpty = false, hint, mark }: NumberFieldProps) {
+export function NumberField({
+  label,
+  value,
+  min,
+  max,
+  onTake,
+  mayBeEmpty = false,
+  hint,
+  mark,
+  term,
+}: NumberFieldProps) {
   const draft = useDraft<number | null>(
     shownOf(value),
     (text) => {
@@ -38,6 +50,7 @@ export function NumberField({ label, value, min, max, onTake, mayBeEmpty = false
       inputMode="decimal"
       {...(hint === undefined ? {} : { hint })}
       {...(mark === undefined ? {} : { mark })}
+      {...(term === undefined ? {} : { term })}
     />
   );
 }

@@ -9,7 +9,7 @@ import { nameOfId } from '../../words/index.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { useAnswer, useDesk, useDeskStore, usePlan, useUnits } from '../useDesk.ts';
 import { Protection } from './Protection.tsx';
-import { toSettle, topicsOf } from './topics.ts';
+import { topicsOf, toSettle } from './topics.ts';
 
 const Inspector = lazy(() => import('../inspector/Inspector.tsx'));
 
@@ -65,7 +65,9 @@ function Feed({ answer }: { answer: Assessment }) {
   return (
     <>
       <p className="customer-figure">{units.gauge(value)}</p>
-      <p>{[area === null ? '' : units.area(area), provisional ? summary.provisional : ''].filter(Boolean).join(', ')}</p>
+      <p>
+        {[area === null ? '' : units.area(area), provisional ? summary.provisional : ''].filter(Boolean).join(', ')}
+      </p>
       {full === null ? null : <p>{customer.carries(units.current(full))}</p>}
     </>
   );
@@ -105,9 +107,11 @@ function Change({ plan }: { plan: Plan }) {
         {isOpen ? words.customer.changeClose : words.customer.change(name)}
       </button>
       {isOpen ? (
-        <Suspense fallback={null}>
-          <Inspector />
-        </Suspense>
+        <div className="customer-fields">
+          <Suspense fallback={null}>
+            <Inspector />
+          </Suspense>
+        </div>
       ) : null}
     </div>
   );

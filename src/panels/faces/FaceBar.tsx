@@ -11,7 +11,7 @@ export default function FaceBar({ onView }: { onView: () => void }) {
   const isHidden = useChoice('figures') === 'hidden';
   const { app, faceBar, topbar } = words;
   return (
-    <header className="topbar face-bar" aria-label={faceBar.label}>
+    <header className="topbar face-bar">
       <h1 className="sr-only">{app.title}</h1>
       <p className="face-plan">{name}</p>
       {face === 'work' ? null : <p className="face-now">{faceBar.now[face]}</p>}

@@ -4,6 +4,8 @@ import { runAct } from '../../desk/acts/index.ts';
 import { toggleBigFingers } from '../../desk/acts/toggles.ts';
 import { type ChoiceName, type ChoiceOf, choicesOf, choose, type Face } from '../../look/choices.ts';
 import { words } from '../../words/full.ts';
+import { LANGUAGE_NAMES } from '../../words/language.ts';
+import { Choice } from '../controls/Choice.tsx';
 import { Tick } from '../controls/Tick.tsx';
 import { Dialog } from '../dialog/Dialog.tsx';
 import { useChoice } from '../useChoice.ts';
@@ -53,6 +55,7 @@ function Radios<N extends ChoiceName>({ name, legend, texts, hints, onTake }: Ra
 export default function ViewDialog({ onClose }: { onClose: () => void }) {
   const desk = useDeskStore();
   const bigFingers = useDesk((state) => state.bigFingers);
+  const language = useChoice('language');
   const { view } = words;
   /** Turned to others, the screen shows nothing half done, and no finding that was being looked at. */
   const turn = (face: Face) => {
@@ -64,6 +67,15 @@ export default function ViewDialog({ onClose }: { onClose: () => void }) {
         <Radios name="face" legend={view.face} texts={view.faces} hints={view.faceHints} onTake={turn} />
         <Radios name="theme" legend={view.theme} texts={view.themes} hints={view.themeHints} />
         <Radios name="side" legend={view.side} texts={view.sides} hints={view.sideHints} />
+        <Choice
+          label={view.language}
+          value={language}
+          options={choicesOf('language').map((value) => ({
+            value,
+            text: value === 'auto' ? view.languageAuto : LANGUAGE_NAMES[value],
+          }))}
+          onTake={(value) => choose('language', value)}
+        />
         <fieldset>
           <legend>{view.touch}</legend>
           <Tick label={view.bigFingers} checked={bigFingers} onTake={() => runAct(desk, toggleBigFingers)} />

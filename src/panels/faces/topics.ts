@@ -46,7 +46,15 @@ const RULES: Readonly<Record<Exclude<Topic, 'detail'>, readonly RuleId[]>> = {
     'reducer-length',
     'loose-end',
   ],
-  power: ['below-cut-out', 'cannot-carry', 'not-fed', 'no-rating', 'ratings-differ', 'load-unknown', 'charging-deficit'],
+  power: [
+    'below-cut-out',
+    'cannot-carry',
+    'not-fed',
+    'no-rating',
+    'ratings-differ',
+    'load-unknown',
+    'charging-deficit',
+  ],
   ground: ['ground-missing', 'ground-smaller', 'ground-on-sensor', 'strap-smaller'],
 };
 

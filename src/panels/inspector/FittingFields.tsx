@@ -1,11 +1,15 @@
 import { type Fitting, MAX_NAME, type Plan, type Zone } from '../../plan/schema.ts';
+import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { TextField } from '../controls/TextField.tsx';
+import { Term, TermNote } from '../help/Term.tsx';
+import { useTerm } from '../help/useTerm.ts';
 import { useAnswer } from '../useDesk.ts';
 import { AmplifierFields } from './AmplifierFields.tsx';
 import { BatteryFields } from './BatteryFields.tsx';
 import { BlockFields } from './BlockFields.tsx';
+import { ContinuationFields } from './ContinuationFields.tsx';
 import { FuseFields } from './FuseFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { BusFields, ContactFields, LoadFields, PassThroughFields, ReducerFields } from './SmallFields.tsx';
@@ -51,10 +55,31 @@ function OfKind({ fitting, plan }: { fitting: Fitting; plan: Plan }) {
       return <ContactFields contact={fitting} />;
     case 'capacitor':
       return <CapacitorFields capacitor={fitting} />;
-    case 'ground':
     case 'continuation':
+      return <ContinuationFields point={fitting} plan={plan} />;
+    case 'ground':
       return null;
   }
+}
+
+const KIND_TERMS: Partial<Record<Fitting['kind'], TermId>> = {
+  fuse: 'fuseHolder',
+  passThrough: 'passThrough',
+  block: 'distributionBlock',
+  ground: 'groundPoint',
+};
+
+/** What a fitting is, for those whose name is a trade word. */
+function KindHelp({ kind }: { kind: Fitting['kind'] }) {
+  const help = useTerm();
+  const id = KIND_TERMS[kind];
+  if (id === undefined) return null;
+  return (
+    <div>
+      <Term id={id} help={help} word={words.fittings.kinds[kind]} />
+      <TermNote help={help} />
+    </div>
+  );
 }
 
 /** The zones, 'from the outline' saying what that is here. */
@@ -72,6 +97,7 @@ export function FittingFields({ fitting, plan }: { fitting: Fitting; plan: Plan 
   const caution = words.fittingCautions[fitting.kind];
   return (
     <div className="fields">
+      <KindHelp kind={fitting.kind} />
       <OfKind fitting={fitting} plan={plan} />
       {caution === null ? null : <p className="caution">{caution}</p>}
       <TextField label={inspector.name} value={fitting.name} maxLength={MAX_NAME} onTake={(name) => change({ name })} />
@@ -81,8 +107,12 @@ export function FittingFields({ fitting, plan }: { fitting: Fitting; plan: Plan 
         options={zoneOptions(assessed)}
         onTake={(zone) => change({ zone })}
       />
-      <MaybeGauge text={fieldLabels.takes} value={fitting.takes} onTake={(takes) => change({ takes })} />
-      <PlaceFields at={fitting.at} onTake={move} />
+      <MaybeGauge
+        text={{ ...fieldLabels.takes, term: 'terminal' }}
+        value={fitting.takes}
+        onTake={(takes) => change({ takes })}
+      />
+      {fitting.kind === 'continuation' ? null : <PlaceFields at={fitting.at} onTake={(at) => move(at)} />}
     </div>
   );
 }

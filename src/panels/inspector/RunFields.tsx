@@ -38,6 +38,7 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
     <>
       <LengthField
         label={inspector.taped}
+        term="cutLength"
         valueM={run.tapedM}
         {...lengthBounds('run.tapedM')}
         mayBeEmpty
@@ -62,6 +63,7 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
         />
         <NumberField
           label={inspector.slack}
+          term="slack"
           value={run.slackPercent}
           {...inputBounds('run.slackPercent')}
           onTake={(slackPercent) => slackPercent !== null && change({ slackPercent })}
@@ -98,7 +100,7 @@ function Ways({ run }: { run: Run }) {
           onTake={(reason) => change({ nearerImpossible: reason === '' ? null : reason })}
         />
       ) : null}
-      <Tick label={inspector.loom} checked={run.inLoom} onTake={(inLoom) => change({ inLoom })} />
+      <Tick label={inspector.loom} term="loom" checked={run.inLoom} onTake={(inLoom) => change({ inLoom })} />
       <Tick label={inspector.carpet} checked={run.underCarpet} onTake={(underCarpet) => change({ underCarpet })} />
     </>
   );
@@ -112,6 +114,7 @@ function Laid({ run }: { run: Run }) {
     <div className="field-pair">
       <NumberField
         {...text.bundled}
+        term="bundle"
         value={run.bundled}
         {...inputBounds('run.bundled')}
         onTake={(bundled) => bundled !== null && change({ bundled: Math.round(bundled) })}

@@ -11,7 +11,7 @@ export function PassThroughFields({ passThrough }: { passThrough: FittingOf<'pas
     <MaybeField
       path="passThrough.grommetInsideMm"
       value={passThrough.grommetInsideMm}
-      text={words.fieldLabels.passThrough.grommetInsideMm}
+      text={{ ...words.fieldLabels.passThrough.grommetInsideMm, term: 'grommet' }}
       onTake={(grommetInsideMm) => change({ grommetInsideMm })}
     />
   );

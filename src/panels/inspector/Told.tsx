@@ -3,6 +3,7 @@ import { commit } from '../../desk/edit.ts';
 import { setInput } from '../../plan/edits/setInput.ts';
 import { KNOWN_GAUGES } from '../../plan/gauges.ts';
 import type { Input } from '../../plan/schema.ts';
+import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
@@ -14,6 +15,8 @@ import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 interface FieldText {
   label: string;
   hint?: string;
+  /** A trade word in it that can be asked about. */
+  term?: TermId;
 }
 
 /** Shown in thousandths: milliohm. */

@@ -10,7 +10,7 @@ export function useFittingChange(id: string) {
   const desk = useDeskStore();
   return {
     change: (patch: FittingPatch) => commit(desk, 'change', (plan) => changeFitting(plan, id, patch)),
-    move: (at: Point) => commit(desk, 'move', (plan) => moveFitting(plan, id, at)),
+    move: (at: Point, sheetId?: string) => commit(desk, 'move', (plan) => moveFitting(plan, id, at, sheetId)),
   };
 }
 

@@ -17,6 +17,8 @@ const ROWS = [
   ['4', '5', '6', '/'],
   ['1', '2', '3', '.'],
 ] as const;
+/** Of an inch, as a tape is marked; other parts are typed with the stroke: 3/8. */
+const FRACTIONS: Readonly<Record<ShowLength, readonly string[]>> = { m: [], 'ft-in': ['1/2', '1/4', '1/8', '1/16'] };
 const UNITS: Readonly<Record<ShowLength, readonly string[]>> = {
   m: ['m', 'cm', 'mm', 'ft', 'in'],
   'ft-in': ['ft', 'in', 'm', 'cm', 'mm'],
@@ -59,6 +61,15 @@ export function Keypad({ field, showLength, onKey, onBack, onClear, onDone }: Ke
           {keypad.done}
         </button>
       </div>
+      {FRACTIONS[showLength].length === 0 ? null : (
+        <div className="keypad-units keypad-fractions">
+          {FRACTIONS[showLength].map((part) => (
+            <button key={part} {...press(() => onKey(` ${part} `))}>
+              {part}
+            </button>
+          ))}
+        </div>
+      )}
       <div className="keypad-units">
         {UNITS[showLength].map((unit) => (
           <button key={unit} {...press(() => onKey(` ${unit} `))}>

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'react';
+import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { parseLength } from '../../words/length.ts';
 import { Field } from '../controls/Field.tsx';
@@ -17,6 +18,7 @@ interface LengthFieldProps {
   mayBeEmpty?: boolean;
   hint?: string;
   mark?: string;
+  term?: TermId;
 }
 
 function KeypadIcon() {
@@ -33,7 +35,17 @@ function KeypadIcon() {
 }
 
 /** A length in any unit people write it in, with a keypad of our own where fingers are big. */
-export function LengthField({ label, valueM, minM, maxM, onTake, mayBeEmpty = false, hint, mark }: LengthFieldProps) {
+export function LengthField({
+  label,
+  valueM,
+  minM,
+  maxM,
+  onTake,
+  mayBeEmpty = false,
+  hint,
+  mark,
+  term,
+}: LengthFieldProps) {
   const units = useUnits();
   const showLength = useDesk((state) => state.plan.settings.showLength);
   const bigFingers = useDesk((state) => state.bigFingers);
@@ -71,6 +83,7 @@ export function LengthField({ label, valueM, minM, maxM, onTake, mayBeEmpty = fa
         }}
         {...(hint === undefined ? {} : { hint })}
         {...(mark === undefined ? {} : { mark })}
+        {...(term === undefined ? {} : { term })}
         behind={
           <button
             type="button"
@@ -92,7 +105,8 @@ export function LengthField({ label, valueM, minM, maxM, onTake, mayBeEmpty = fa
           field={label}
           showLength={showLength}
           onKey={(sign) => draft.change(`${draft.text}${sign}`.replace(/^\s+|(\s)\s+/g, '$1'))}
-          onBack={() => draft.change(draft.text.trimEnd().replace(/(?:[a-z]+|.)$/i, ''))}
+          // a unit or a fraction came with one key, and goes with one
+          onBack={() => draft.change(draft.text.trimEnd().replace(/(?:[a-z]+|(?<!\d)1\/(?:2|4|8|16)|.)$/i, ''))}
           onClear={() => draft.change('')}
           onDone={() => {
             if (draft.settle()) setOpen(false);

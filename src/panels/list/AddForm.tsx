@@ -1,4 +1,5 @@
 import { useRef, useState } from 'react';
+import { openSheet } from '../../desk/openSheet.ts';
 import { placeFitting } from '../../desk/place.ts';
 import { type FittingKind, MAX_NAME } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
@@ -26,9 +27,8 @@ export function AddForm({ plan, onSaid }: ListPartProps) {
       aria-label={list.add}
       onSubmit={(event) => {
         event.preventDefault();
-        const sheetId = plan.sheets[0]?.id;
-        if (sheetId === undefined || focusFirstInvalid(form.current)) return;
-        placeFitting(desk, kind, at, sheetId, name);
+        if (focusFirstInvalid(form.current)) return;
+        placeFitting(desk, kind, at, openSheet(desk.getState()).id, name);
         setOwnName(null);
         onSaid(list.added(name));
       }}

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { connect } from '../../desk/connect.ts';
+import { wholePlan } from '../../desk/whole.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
@@ -45,7 +46,7 @@ export function ConnectForm({ plan, onSaid }: ListPartProps) {
     setFrom(NONE);
     setTo(NONE);
     setBendText('');
-    onSaid(list.connected(nameOfId(desk.getState().plan, result.runId) ?? ''));
+    onSaid(list.connected(nameOfId(wholePlan(desk.getState()), result.runId) ?? ''));
   };
 
   return (

@@ -4,6 +4,7 @@ import { select } from '../../desk/selection.ts';
 import type { Fitting, Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
+import { axesOf } from '../inspector/PlaceFields.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 
 export interface ListPartProps {
@@ -22,13 +23,14 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
   const units = useUnits();
   const isSelected = useDesk((state) => state.selection?.id === fitting.id);
   const { list, fittings, inspector } = words;
-  const outline = useDesk((state) => state.plan.sheets[0]?.outline.kind ?? 'vehicle');
+  const sheet = useDesk(({ plan }) => plan.sheets.find(({ id }) => id === fitting.sheetId) ?? plan.sheets[0]);
+  const axes = sheet === undefined ? 'vehicle' : axesOf(sheet);
   const pick = () => select(desk, { kind: 'fitting', id: fitting.id });
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-fitting={fitting.id}>
       <span className="list-name">{name}</span>
       <span className="hint">
-        {fittings.kinds[fitting.kind]}, {list.at[outline](units.length(fitting.at.xM), units.length(fitting.at.yM))}
+        {fittings.kinds[fitting.kind]}, {list.at[axes](units.length(fitting.at.xM), units.length(fitting.at.yM))}
       </span>
       <span className="list-acts">
         <button

@@ -46,12 +46,13 @@ export function MessageBar() {
       {message === null ? null : (
         <div className="message" data-message={message.id}>
           <MessageText message={message} />
-          {message.undo ? (
+          {message.undo || message.takeBack !== undefined ? (
             <button
               type="button"
               className="strong"
               onClick={() => {
-                undo(desk);
+                if (message.takeBack === undefined) undo(desk);
+                else message.takeBack();
                 desk.setState({ message: null });
               }}
             >

@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react';
+import { type HTMLAttributes, type ReactNode, useId } from 'react';
 import { handMove, handPlaces, handRun, placeActId } from '../../desk/acts/hand.ts';
 import { runAct } from '../../desk/acts/index.ts';
 import type { Desk } from '../../desk/desk.ts';
@@ -8,6 +8,7 @@ import { useDesk, useDeskStore } from '../useDesk.ts';
 import { FittingIcon } from './FittingIcon.tsx';
 import { Icon } from './Icon.tsx';
 import { isCommon, kindsIn } from './kinds.ts';
+import { useTileDrag } from './useTileDrag.ts';
 
 interface RadiosProps<T extends string> {
   label: string;
@@ -16,15 +17,17 @@ interface RadiosProps<T extends string> {
   /** null: none of them. */
   value: T | null;
   onTake: (value: T) => void;
+  /** What a tile does beside being pressed. */
+  handlers?: (value: T) => HTMLAttributes<HTMLElement>;
 }
 
 /** One of several, as large tiles: arrows move within it, Tab goes past it. */
-function Radios<T extends string>({ label, className, options, value, onTake }: RadiosProps<T>) {
+function Radios<T extends string>({ label, className, options, value, onTake, handlers }: RadiosProps<T>) {
   const name = useId();
   return (
     <div className={className} role="radiogroup" aria-label={label}>
       {options.map((option) => (
-        <label key={option.value} className="tile" data-choice={option.value}>
+        <label key={option.value} className="tile" data-choice={option.value} {...handlers?.(option.value)}>
           <input type="radio" name={name} checked={option.value === value} onChange={() => onTake(option.value)} />
           {option.icon}
           <span>{option.text}</span>
@@ -75,6 +78,7 @@ export function Hands({ isMoreOpen, onMore, onTaken }: HandsProps) {
   const way = useDesk((state) => state.hand.way);
   const placed = useHeldKind();
   const { shelf, fittings } = words;
+  const drag = useTileDrag(onTaken);
   const take = (kind: FittingKind) => {
     takeKind(desk, kind);
     onTaken();
@@ -109,6 +113,7 @@ export function Hands({ isMoreOpen, onMore, onTaken }: HandsProps) {
             icon: <FittingIcon kind={kind} />,
           }))}
           onTake={take}
+          handlers={drag}
         />
         <MoreTile placed={placed} isOpen={isMoreOpen} onOpen={onMore} />
       </div>

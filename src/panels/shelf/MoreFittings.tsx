@@ -1,8 +1,10 @@
 import { useEffect, useRef } from 'react';
 import type { FittingKind } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
+import { AddSheet } from '../sheets/AddSheet.tsx';
 import { FittingIcon } from './FittingIcon.tsx';
 import { kindsIn, MORE_GROUPS } from './kinds.ts';
+import { useTileDrag } from './useTileDrag.ts';
 
 interface MoreFittingsProps {
   placed: FittingKind | null;
@@ -16,6 +18,7 @@ export default function MoreFittings({ placed, onTake, onClose }: MoreFittingsPr
   const close = useRef(onClose);
   close.current = onClose;
   const { shelf, fittings, fittingGroups } = words;
+  const drag = useTileDrag(onClose);
 
   useEffect(() => {
     const opener = document.activeElement;
@@ -63,6 +66,7 @@ export default function MoreFittings({ placed, onTake, onClose }: MoreFittingsPr
                 className="tile"
                 aria-pressed={kind === placed}
                 data-choice={kind}
+                {...drag(kind)}
                 onClick={() => onTake(kind)}
               >
                 <FittingIcon kind={kind} />
@@ -72,6 +76,10 @@ export default function MoreFittings({ placed, onTake, onClose }: MoreFittingsPr
           </div>
         </fieldset>
       ))}
+      <fieldset>
+        <legend>{words.sheets.addTitle}</legend>
+        <AddSheet onDone={onClose} />
+      </fieldset>
     </section>
   );
 }

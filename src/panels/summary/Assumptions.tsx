@@ -2,6 +2,8 @@ import type { Assessment, AssumptionUse } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { Term, TermNote } from '../help/Term.tsx';
+import { useTerm } from '../help/useTerm.ts';
 import { useUnits } from '../useDesk.ts';
 
 type Say = (value: number, units: Units) => string;
@@ -55,6 +57,23 @@ function grouped(uses: readonly AssumptionUse[], units: Units, plan: Plan): Grou
   return [...groups.values()];
 }
 
+const CHECKED = ['clearingTime', 'prospectiveCurrent', 'selectivity'] as const;
+
+/** The words behind the checks whose names are in no heading. */
+function CheckedWords() {
+  const help = useTerm();
+  return (
+    <>
+      <p className="checked-words">
+        {CHECKED.map((id) => (
+          <Term key={id} id={id} help={help} word={words.summary.checkedWords[id]} />
+        ))}
+      </p>
+      <TermNote help={help} />
+    </>
+  );
+}
+
 /** Every assumed value in use, where it comes from, and what was checked with it. */
 export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }) {
   const units = useUnits();
@@ -87,6 +106,7 @@ export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }
       )}
       <details className="fold">
         <summary>{words.summary.checked}</summary>
+        <CheckedWords />
         <p>{answer.rulesChecked.map((rule) => rules[rule]).join(', ')}.</p>
         <p>
           {strictest.severity === null

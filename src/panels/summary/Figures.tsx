@@ -1,6 +1,8 @@
 import type { Assessment, Figure as FigureAnswer, RuleId } from '../../assess/answer.ts';
 import { words } from '../../words/answer.ts';
 import type { Units } from '../../words/index.ts';
+import { Term, TermNote } from '../help/Term.tsx';
+import { useTerm } from '../help/useTerm.ts';
 import { useUnits } from '../useDesk.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
 
@@ -12,17 +14,60 @@ function said({ value, unit }: FigureAnswer, units: Units): string {
 }
 
 /** Why a figure is missing: no answer is an answer too. */
-function missing(id: 'feed' | 'mainFuse' | 'worstDrop' | 'unprotected', { findings }: Assessment): string {
+function missing(id: FigureId, { findings }: Assessment): string {
   const has = (rule: RuleId) => findings.some((finding) => finding.rule === rule);
   if (id === 'feed' && has('no-size-in-stock')) return words.summary.noFeed;
   if (id === 'mainFuse' && has('no-fuse-qualifies')) return words.summary.noFuse;
   return words.summary.notWorkedOut;
 }
 
+type FigureId = 'feed' | 'mainFuse' | 'worstDrop' | 'unprotected';
+
+const TERMS = {
+  feed: 'conductor',
+  mainFuse: 'mainFuse',
+  worstDrop: 'drop',
+  unprotected: 'unprotectedLength',
+} as const;
+
+interface LargeFigureProps {
+  id: FigureId;
+  label: string;
+  value: string;
+  governs: string;
+  isHazard: boolean;
+  why: string | null;
+}
+
+/** Its label says what the word means, its value why it is what it is. */
+function LargeFigure({ id, label, value, governs, isHazard, why }: LargeFigureProps) {
+  const openWhy = useOpenWhy();
+  const help = useTerm();
+  return (
+    <li className={isHazard ? 'figure-hazard' : undefined}>
+      <div className="figure-label">
+        <Term id={TERMS[id]} help={help} word={label} />
+      </div>
+      <TermNote help={help} />
+      <button
+        type="button"
+        className="figure-large"
+        disabled={why === null}
+        onClick={() => why !== null && openWhy(why, label)}
+      >
+        <span className="sr-only">{label}</span>
+        <span className="figure-value" data-figure={id}>
+          {value}
+        </span>
+        <span className="figure-governs">{governs}</span>
+      </button>
+    </li>
+  );
+}
+
 /** The four large figures, each with what governs it. */
 export function Figures({ answer }: { answer: Assessment }) {
   const units = useUnits();
-  const openWhy = useOpenWhy();
   const { feed, mainFuse, worstDrop, unprotected } = answer.figures;
   const worst = answer.amplifiers.find(({ dropCablesV }) => dropCablesV !== null && dropCablesV === worstDrop.value);
   const percent = worst?.dropCablesPercent ?? null;
@@ -42,28 +87,21 @@ export function Figures({ answer }: { answer: Assessment }) {
   return (
     <ul className="figures" aria-label={words.summary.figures}>
       {all.map(({ id, label, figure, extra }) => (
-        <li key={id} className={id === 'unprotected' && Number(figure.value) > 0 ? 'figure-hazard' : undefined}>
-          <button
-            type="button"
-            className="figure-large"
-            disabled={figure.why === null}
-            onClick={() => figure.why !== null && openWhy(figure.why, label)}
-          >
-            <span className="figure-label">{label}</span>
-            <span className="figure-value" data-figure={id}>
-              {said(figure, units)}
-            </span>
-            <span className="figure-governs">
-              {[
-                figure.value === null ? missing(id, answer) : extra,
-                figure.governs === null ? '' : words.governs(figure.governs),
-                figure.provisional ? words.summary.provisional : '',
-              ]
-                .filter((part) => part !== '')
-                .join(', ')}
-            </span>
-          </button>
-        </li>
+        <LargeFigure
+          key={id}
+          id={id}
+          label={label}
+          value={said(figure, units)}
+          governs={[
+            figure.value === null ? missing(id, answer) : extra,
+            figure.governs === null ? '' : words.governs(figure.governs),
+            figure.provisional ? words.summary.provisional : '',
+          ]
+            .filter((part) => part !== '')
+            .join(', ')}
+          isHazard={id === 'unprotected' && Number(figure.value) > 0}
+          why={figure.why}
+        />
       ))}
     </ul>
   );

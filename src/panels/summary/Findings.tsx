@@ -1,6 +1,7 @@
 import { memo } from 'react';
 import type { Finding } from '../../assess/answer.ts';
 import type { Desk, Selection } from '../../desk/desk.ts';
+import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { bareSentenceOf, qualifierOf, remedyOf, words } from '../../words/answer.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
@@ -15,7 +16,8 @@ function look(desk: Desk, finding: Finding): void {
   }
   const [place] = finding.places;
   const selection: Selection | null = place === undefined ? null : { kind: place.kind, id: place.id };
-  desk.setState({ findingId: finding.id, selection });
+  desk.setState({ findingId: finding.id });
+  select(desk, selection);
 }
 
 /** Whether the finding is about what is selected. */

@@ -3,6 +3,8 @@ import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { familyName, words } from '../../words/answer.ts';
 import { nameOfId } from '../../words/index.ts';
+import { Term, TermNote } from '../help/Term.tsx';
+import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 
@@ -63,11 +65,14 @@ function FuseRows({ fuse, name, family }: { fuse: FuseAnswer; name: string; fami
 
 /** Each fuse: its rating between what the amplifiers need and what the cable allows. */
 export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan: Plan }) {
+  const help = useTerm();
   const { columns } = words.summary;
   if (fuses.length === 0) return null;
   return (
     <table className="answer-table">
-      <caption>{words.summary.fuses}</caption>
+      <caption>
+        <Term id="branchFuse" help={help} isName word={words.summary.fuses} />
+      </caption>
       <thead>
         <tr>
           {[columns.rating, columns.needed, columns.allowed].map((column) => (
@@ -76,6 +81,13 @@ export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan:
             </th>
           ))}
         </tr>
+        {help.open === null ? null : (
+          <tr>
+            <td colSpan={3}>
+              <TermNote help={help} />
+            </td>
+          </tr>
+        )}
       </thead>
       {fuses.map((fuse) => {
         const owner = nameOfId(plan, fuse.fittingId) ?? '';

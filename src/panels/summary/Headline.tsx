@@ -13,12 +13,14 @@ export function Headline() {
   const severity = SEVERITY[answer.headline.kind];
   const notTold = notToldOf(answer);
   const notChecked = notCheckedOf(answer);
+  const isProposed = useDesk((state) => state.proposal.length > 0);
   return (
     <header className={`headline headline-${answer.headline.kind}`}>
       <h2 data-figure="headline">
         {severity === null ? null : <SeverityMark severity={severity} wordless />}
         <span>{text}</span>
       </h2>
+      {isProposed ? <p className="as-proposed">{words.asProposed}</p> : null}
       {answer.headline.kind === 'empty' ? <p>{words.headline.headlineEmptyHint}</p> : null}
       {answer.headline.kind === 'empty' ? null : (
         <p className="headline-brief">{words.headline.brief(answer.notTold.length, answer.rulesNotChecked.length)}</p>

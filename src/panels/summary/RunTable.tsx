@@ -3,6 +3,8 @@ import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId } from '../../words/index.ts';
+import { Term, TermNote } from '../help/Term.tsx';
+import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 
@@ -64,19 +66,35 @@ function RunRows({ run, name }: { run: RunAnswer; name: string }) {
 
 /** Each run: gauge, length, drop, current. */
 export function RunTable({ runs, plan }: { runs: readonly RunAnswer[]; plan: Plan }) {
+  const help = useTerm();
   const { columns } = words.summary;
   if (runs.length === 0) return null;
   return (
     <table className="answer-table">
-      <caption>{words.summary.runs}</caption>
+      <caption>
+        <Term id="run" help={help} isName word={words.summary.runs} />
+      </caption>
       <thead>
         <tr>
-          {[columns.gauge, columns.length, columns.drop, columns.current].map((column) => (
+          <th scope="col">
+            <Term id="gauge" help={help} isName word={columns.gauge} />
+          </th>
+          {[columns.length, columns.drop].map((column) => (
             <th key={column} scope="col">
               {column}
             </th>
           ))}
+          <th scope="col">
+            <Term id="ampacity" help={help} isName word={columns.current} />
+          </th>
         </tr>
+        {help.open === null ? null : (
+          <tr>
+            <td colSpan={4}>
+              <TermNote help={help} />
+            </td>
+          </tr>
+        )}
       </thead>
       {runs.map((run) => (
         <RunRows key={run.runId} run={run} name={nameOfId(plan, run.runId) ?? ''} />

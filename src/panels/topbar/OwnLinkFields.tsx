@@ -46,6 +46,7 @@ export function OwnLinkFields({ link, onTake }: { link: ToldLink; onTake: (patch
       <div className="field-pair">
         <NumberField
           label={text.ownBreaking}
+          term="breakingCapacity"
           hint={text.ownBreakingHint}
           value={link.breakingA}
           {...inputBounds('settings.ownLinks.breakingA')}

@@ -12,10 +12,13 @@ import type { PlanFiles } from './files.ts';
 /** Dialogs that the row at the top opens. */
 export type TopbarDialog = 'newPlan' | 'open' | 'settings' | 'legend' | 'view';
 
+/** What stands beside the sketch, or in its place. */
+export type WorkPanel = 'list' | 'alternatives';
+
 interface TopbarProps {
   files: PlanFiles;
-  isListOpen: boolean;
-  onList: (isOpen: boolean) => void;
+  panel: WorkPanel | null;
+  onPanel: (panel: WorkPanel | null) => void;
   onDialog: (dialog: TopbarDialog) => void;
 }
 
@@ -58,13 +61,14 @@ function SaveSign({ files }: { files: PlanFiles }) {
 }
 
 /** One row: what the plan is called, where one is, and what can be done with the plan as a whole. */
-export function Topbar({ files, isListOpen, onList, onDialog }: TopbarProps) {
+export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
   const [isMenuOpen, setMenuOpen] = useState(false);
   const { topbar, app } = words;
   const pick = (act: () => void) => () => {
     setMenuOpen(false);
     act();
   };
+  const toggle = (one: WorkPanel) => pick(() => onPanel(panel === one ? null : one));
   return (
     <header className="topbar">
       <h1 className="sr-only">{app.title}</h1>
@@ -93,8 +97,11 @@ export function Topbar({ files, isListOpen, onList, onDialog }: TopbarProps) {
         <button type="button" onClick={pick(() => files.saveFile())}>
           {topbar.save}
         </button>
-        <button type="button" aria-pressed={isListOpen} onClick={pick(() => onList(!isListOpen))}>
+        <button type="button" aria-pressed={panel === 'list'} onClick={toggle('list')}>
           {topbar.list}
+        </button>
+        <button type="button" aria-pressed={panel === 'alternatives'} onClick={toggle('alternatives')}>
+          {topbar.alternatives}
         </button>
         <button type="button" onClick={pick(() => onDialog('settings'))}>
           {topbar.settings}

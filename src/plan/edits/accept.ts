@@ -45,7 +45,8 @@ export function acceptRun(run: unknown, fittings: readonly Fitting[]): Run | nul
   return endsHold ? checked(runSchema, roundRun(output)) : null;
 }
 
-function acceptSheet(sheet: unknown): Sheet | null {
+/** The sheet as it may stand in a plan, or null. */
+export function acceptSheet(sheet: unknown): Sheet | null {
   const { success, output } = v.safeParse(sheetSchema, sheet);
   return success ? checked(sheetSchema, roundSheet(output)) : null;
 }

@@ -4,12 +4,13 @@
  *
  *   idle -> pressed -> dragging -> idle
  *              |-> held (long press) -> idle
+ *   one that drags a fitting off the shelf -> dragging
  *   any, second finger -> grasping (zoom and pan) until all fingers are up -> idle
  *   any, taken away -> spent until all fingers are up -> idle
  */
 import type { Clock } from './clock.ts';
 import { deviceOf, distancePx, type Finger, graspOf, isPalm, pointOf } from './fingers.ts';
-import type { Gesture } from './gestures.ts';
+import type { ClientPoint, Gesture } from './gestures.ts';
 import { meaningOfWheel } from './wheel.ts';
 
 export type InputState = 'idle' | 'pressed' | 'dragging' | 'held' | 'grasping' | 'spent';
@@ -68,6 +69,19 @@ export class Input<S extends string> {
     this.#fingers = [];
     this.#rest();
   };
+
+  /**
+   * Takes over a finger that came down elsewhere, at `from`, and drags already: what it does from here on is heard as a
+   * drag of this surface.
+   */
+  adopt(event: PointerEvent, element: HTMLElement, surface: S, from: ClientPoint): void {
+    const finger = { pointerId: event.pointerId, device: deviceOf(event), from, at: pointOf(event) };
+    this.#fingers.push(finger);
+    capture(element, event.pointerId);
+    this.#surface = surface;
+    this.#state = 'dragging';
+    this.#tellDrag('dragStart', event, finger);
+  }
 
   #down(event: PointerEvent, element: HTMLElement, surface: S): void {
     if (event.pointerType === 'mouse' && event.button !== 0 && event.button !== MIDDLE_BUTTON) return;

@@ -5,6 +5,7 @@ import type { Drawing, FittingShape, RunShape } from '../../drawing/shapes.ts';
 import type { ColourName } from '../../look/tokens.ts';
 import { Circle, Line } from '../konva.ts';
 import type { Palette } from '../palette.ts';
+import { endHandles } from '../tools/runEnds.ts';
 
 /** What is marked: picked out by the user, or the place of the finding looked at. */
 export interface Marked {
@@ -17,10 +18,13 @@ export interface Marked {
 const RING_GAP_PX = 6;
 const FINDING_GAP_PX = 12;
 const BEND_PX = 8;
+const END_PX = 10;
 
 interface MarkProps {
   drawing: Drawing;
   marked: Marked;
+  /** What a sleeve does not move. */
+  locked: ReadonlySet<string>;
   halfPlateM: number;
   pxPerM: number;
   palette: Palette;
@@ -109,13 +113,34 @@ export function RunMarks({ drawing, marked, palette }: MarkProps) {
 const isSelected = (selection: Selection | null, run: RunShape): boolean =>
   selection !== null && selection.kind !== 'fitting' && selection.id === run.runId;
 
-/** Over stripes and plates: the bends of the run that is picked out, to take hold of. */
-export function BendMarks({ drawing, marked, pxPerM, palette }: MarkProps) {
+/** Over stripes and plates: the bends and ends of the run that is picked out, to take hold of. */
+export function BendMarks({ drawing, marked, locked, pxPerM, palette }: MarkProps) {
   const { selection } = marked;
   const active = selection?.kind === 'bend' ? selection.index : null;
   return drawing.runs
     .filter((run) => isSelected(selection, run))
-    .map((run) => <Bends key={run.runId} run={run} active={active} pxPerM={pxPerM} palette={palette} />);
+    .map((run) => (
+      <Fragment key={run.runId}>
+        <Bends run={run} active={active} pxPerM={pxPerM} palette={palette} />
+        {!locked.has(run.runId) && <Ends run={run} pxPerM={pxPerM} palette={palette} />}
+      </Fragment>
+    ));
+}
+
+/** Where the ends are taken hold of: filled, so that they are not taken for bends. */
+function Ends({ run, pxPerM, palette }: { run: RunShape; pxPerM: number; palette: Palette }) {
+  return endHandles(pointsOfFlat(run.points), pxPerM).map(({ end, at }) => (
+    <Circle
+      key={end}
+      {...still}
+      x={at.xM}
+      y={at.yM}
+      radius={END_PX / pxPerM}
+      fill={palette.selected}
+      stroke={palette.raised}
+      strokeWidth={3}
+    />
+  ));
 }
 
 /** Over everything: rings round fittings. */

@@ -13,11 +13,14 @@ export const OutlineNode = memo(function OutlineNode(props: { shapes: readonly S
   return createElement(Fragment, null, ...shapeNodes(props.shapes, props.palette));
 });
 
+/** Of what is proposed: pale, and legible still. */
+const GHOST_OPACITY = 0.72;
+
 /** A cable: light edge, then the thick stroke of its kind. */
 const RunNode = memo(function RunNode({ run, palette }: { run: RunShape; palette: Palette }) {
   const common = { listening: false, perfectDrawEnabled: false, lineJoin: 'round' } as const;
   return (
-    <Group name={`run ${run.runId}`} listening={false}>
+    <Group name={`run ${run.runId}`} listening={false} opacity={run.isProposed === true ? GHOST_OPACITY : 1}>
       <Line {...common} points={[...run.points]} {...strokeProps(run.casing, palette)} lineCap="round" />
       <Line
         {...common}
@@ -40,6 +43,7 @@ const FittingNode = memo(function FittingNode(props: { fitting: FittingShape; ha
     scaleX: halfPlateM,
     scaleY: halfPlateM,
     listening: false,
+    opacity: fitting.isProposed === true ? GHOST_OPACITY : 1,
   };
   return createElement(Group, frame, ...shapeNodes(fitting.parts, palette));
 });

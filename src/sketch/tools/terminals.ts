@@ -1,6 +1,7 @@
 /** Which terminal of a fitting a run may start from or end at, so that only real choices are asked about. */
 
 import { connectRefusal, sideOfTerminal } from '../../desk/connect.ts';
+import { type RunEnd, reconnectRefusal, withoutRun } from '../../desk/reconnect.ts';
 import { fittingById, runsAt } from '../../plan/byId.ts';
 import type { FittingKind, Plan, RunKind, TerminalRef } from '../../plan/schema.ts';
 import { terminalKey, terminalsOf } from '../../plan/terminals.ts';
@@ -18,7 +19,8 @@ export function isTaken(plan: Plan, ref: TerminalRef): boolean {
   return plan.runs.some(({ from, to }) => terminalKey(from) === key || terminalKey(to) === key);
 }
 
-const refsOf = (plan: Plan, fittingId: string): TerminalRef[] => {
+/** Every terminal of a fitting. */
+export const refsOf = (plan: Plan, fittingId: string): TerminalRef[] => {
   const fitting = fittingById(plan, fittingId);
   return fitting === undefined ? [] : terminalsOf(fitting).map((terminal) => ({ fittingId, terminal }));
 };
@@ -47,11 +49,34 @@ export function startsAt(plan: Plan, fittingId: string): TerminalRef[] {
  */
 export function endsAt(plan: Plan, from: TerminalRef, fittingId: string): TerminalRef[] {
   const joinable = refsOf(plan, fittingId).filter((to) => connectRefusal(plan, from, to) === null);
-  const side = sideOf(plan, from);
+  return meant(plan, sideOf(plan, from), joinable, fittingId, 'in');
+}
+
+/**
+ * Where an end of a run may be joined instead of where it is, in the same way; the other end stays. The terminal it is
+ * at is among them, so that it can be brought back.
+ */
+export function newEndsAt(plan: Plan, runId: string, end: RunEnd, fittingId: string): TerminalRef[] {
+  const run = plan.runs.find(({ id }) => id === runId);
+  if (run === undefined) return [];
+  const joinable = refsOf(plan, fittingId).filter((ref) => reconnectRefusal(plan, runId, end, ref) === null);
+  if (run[end].fittingId === fittingId && isTwoEnded(plan, fittingId)) return [run[end]];
+  const side = run.kind === 'factory' ? 'power' : run.kind;
+  return meant(withoutRun(plan, runId), side, joinable, fittingId, end === 'from' ? 'out' : 'in');
+}
+
+/** Those of the side that is meant; where none is, all of them. */
+function meant(
+  plan: Plan,
+  side: RunKind | null,
+  joinable: readonly TerminalRef[],
+  fittingId: string,
+  first: 'in' | 'out',
+): TerminalRef[] {
   const fitting = joinable.filter((to) => {
     const other = sideOf(plan, to);
     return side === null || other === null || side === other;
   });
   const offered = fitting.length > 0 ? fitting : joinable;
-  return isTwoEnded(plan, fittingId) ? freeEnd(plan, offered, 'in') : offered;
+  return isTwoEnded(plan, fittingId) ? freeEnd(plan, offered, first) : [...offered];
 }

@@ -2,9 +2,11 @@
 import type { ConnectRefusal } from '../../desk/connect.ts';
 import type { Desk, PaneId } from '../../desk/desk.ts';
 import { shownPlan } from '../../desk/desk.ts';
+import { openSheet } from '../../desk/openSheet.ts';
 import { halfPlatePx } from '../../drawing/fittings.ts';
 import { type Picked, pick, REACH_BIG_PX, REACH_PX, targetsOf } from '../../drawing/pick.ts';
-import type { Plan, Point } from '../../plan/schema.ts';
+import { placeOn, runPoints } from '../../plan/runs.ts';
+import type { Plan, Point, Run } from '../../plan/schema.ts';
 import type { ClientPoint } from '../input/gestures.ts';
 import type { Panes } from '../panes.ts';
 import { type Guide, snapPoint } from '../snap.ts';
@@ -37,8 +39,12 @@ export class Workbench {
   }
 
   get sheetId(): string {
-    const { cameras, plan } = this.desk.getState();
-    return cameras.whole?.sheetId ?? cameras.bay?.sheetId ?? plan.sheets[0]?.id ?? '';
+    return openSheet(this.desk.getState()).id;
+  }
+
+  /** The line as which a run is drawn. */
+  pointsOf(run: Run): Point[] {
+    return [...runPoints(this.plan, run)];
   }
 
   get reachPx(): number {
@@ -67,8 +73,8 @@ export class Workbench {
     this.guides = NO_GUIDES;
     if (options.alt || !this.desk.getState().snap) return aim.at;
     const others = this.plan.fittings
-      .filter(({ id, sheetId }) => sheetId === this.sheetId && id !== options.except)
-      .map(({ at }) => at);
+      .filter(({ id }) => id !== options.except)
+      .flatMap((fitting) => placeOn(fitting, this.sheetId) ?? []);
     const snapped = snapPoint({ point: aim.at, pxPerM: aim.pxPerM, others, from: options.from ?? null });
     this.guides = snapped.guides;
     return snapped.point;

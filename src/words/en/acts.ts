@@ -19,7 +19,15 @@ const ACTS: Readonly<Record<string, string>> = {
   addOutput: 'add an output to',
   removeOutput: 'remove an output of',
   settings: 'change the settings',
+  accept: 'accept',
+  acceptAll: 'accept the proposed feed',
   mirror: 'swap the drive side',
+  addSheet: 'add a sheet',
+  removeSheet: 'delete the sheet',
+  renameSheet: 'rename the sheet',
+  continue: 'continue on another sheet',
+  outline: 'change the outline',
+  alternative: 'accept an alternative',
 };
 
 /** 'move Main fuse'. An act without words is said as it is. */

@@ -25,12 +25,13 @@ export const view = {
     right: 'Tools on the left, where the other hand holds the tablet.',
     left: 'Tools on the right, where the other hand holds the tablet.',
   },
+  language: 'Language',
+  languageAuto: 'As the browser asks',
   touch: 'Touch',
   bigFingers: 'Big fingers',
 } as const;
 
 export const faceBar = {
-  label: 'View',
   now: { customer: 'Customer view', class: 'Class view' },
   leave: 'Back to work',
   hide: 'Hide figures',
@@ -66,7 +67,7 @@ export const customer = {
   outputOpen: 'output still to be told',
   total: (power: string) => `${power} in all`,
   change: (name: string) => `Change ${name}`,
-  changeClose: 'Close',
+  changeClose: 'Done',
   protects: 'What protects your car',
   noFuse: 'No fuse drawn yet.',
   ratingOpen: 'rating still to be chosen',

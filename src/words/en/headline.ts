@@ -19,7 +19,8 @@ export function headline({ kind, count }: Assessment['headline'], ruleSet: Asses
   }
 }
 
-export const headlineEmptyHint = 'Place a battery and an amplifier, then draw the run between them.';
+export const headlineEmptyHint =
+  'Place a battery and an amplifier, then let a feed be proposed or draw the run between them.';
 
 const NOT_TOLD: Readonly<Record<NotTold['kind'], (count: number) => string>> = {
   lengthsNotTaped: (count) => `${count} ${plural(count, 'length', 'lengths')} not taped`,

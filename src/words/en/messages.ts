@@ -20,6 +20,7 @@ export const messages = {
     `The newest saved state was damaged. The one from ${clock(Number(params.time ?? 0))} is open.`,
   savedDamaged: () => 'The saved plan was damaged. The example is open instead.',
   exampleMissing: () => 'The example could not be loaded. An empty plan is open.',
+  planDeleted: (params: MessageParams) => `${nameOf(params)} deleted.`,
   fileOpened: (params: MessageParams) => `${nameOf(params)} is open.`,
   fileSaved: (params: MessageParams) => `${nameOf(params)} saved as a file.`,
 };

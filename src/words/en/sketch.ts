@@ -9,13 +9,25 @@ export const panes = {
   swap: (pane: string, other: string) => `${pane}: show ${other.toLowerCase()} instead`,
 } as const;
 
+/** What a sheet without a name of its own is called: the part it shows, and from where. */
+export const sheetNames = {
+  whole: { above: 'Whole from above', side: 'Whole from the side' },
+  bay: { above: 'Bay from above', side: 'Bay from the side' },
+  cargo: { above: 'Cargo from above', side: 'Cargo from the side' },
+} as const;
+
 export const drawing = {
+  continue: 'Continue on another sheet',
+  continueOn: (sheet: string) => `Continue on ${sheet}`,
   back: 'Back',
   cancel: 'Cancel',
   terminalsOf: (fitting: string) => `Terminals of ${fitting}`,
   taken: 'in use',
   startHint: 'Tap where the run starts.',
   goOnHint: 'Tap for a bend, tap a terminal to end.',
+  endHint: 'Let go on a terminal to join it there.',
+  pickHint: 'Tap the terminal to join.',
+  isLocked: 'Locked: it stays where it is',
   removeBend: 'Remove bend',
   aimHint: 'Let go to place. Slide off the sheet to cancel.',
   splits: (run: string) => `Goes into ${run}`,
@@ -31,6 +43,7 @@ export const live = {
   fromNose: 'From the nose',
   fromSide: 'From the right side',
   taped: (length: string) => `${length} taped`,
+  continuesAt: (sheet: string) => `continues at ${sheet}`,
   locked: 'locked',
   separator: ' · ',
 } as const;

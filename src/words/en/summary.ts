@@ -15,6 +15,8 @@ export const summary = {
   show: 'Show on the sketch',
   why: 'Why',
   whyOf: (figure: string) => `Why ${figure}?`,
+  /** Of a trade word. */
+  helpOn: (word: string) => `What does '${word}' mean?`,
   source: 'Source:',
   runs: 'Runs',
   fuses: 'Fuses',
@@ -22,6 +24,11 @@ export const summary = {
   assumptions: 'Assumptions in use',
   times: (n: number) => `(${n} times)`,
   checked: 'What was checked',
+  checkedWords: {
+    clearingTime: 'Clearing time',
+    prospectiveCurrent: 'Short-circuit current',
+    selectivity: 'Selectivity',
+  },
   strictest: (severity: string, limit: string) =>
     `Strictest published set (33 CFR 183.455): ${severity}, limit ${limit}.`,
   strictestNothing: (limit: string) => `Strictest published set (33 CFR 183.455): nothing against it, limit ${limit}.`,

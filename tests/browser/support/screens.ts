@@ -19,7 +19,7 @@ async function pullUp(user: TouchUser): Promise<void> {
 
 export async function openDialog(
   user: TouchUser,
-  button: 'New plan' | 'Open' | 'Settings' | 'Legend',
+  button: 'New plan' | 'Plans' | 'Settings' | 'Legend' | 'Work view',
   title: string = button,
 ): Promise<void> {
   await fromTopbar(user, button);
@@ -60,9 +60,9 @@ export async function selectFirst(user: TouchUser, table: 'Fuses' | 'Amplifiers'
 
 /** Opens a plan file through the page's own dialog. */
 export async function openFile(user: TouchUser, name: string, text: string): Promise<void> {
-  await openDialog(user, 'Open', 'Open a plan');
+  await openDialog(user, 'Plans');
   const chooser = user.page.waitForEvent('filechooser');
-  await user.tap(user.page.getByText('Choose a file', { exact: true }));
+  await user.tap(user.page.getByText('Open a file', { exact: true }));
   await (await chooser).setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
   await drawn(user.page);
 }

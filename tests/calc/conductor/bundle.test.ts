@@ -34,6 +34,10 @@ describe('the round hole that cables pass together', () => {
     expect(beyond).toBeCloseTo(10, 3);
   });
 
+  it('three, of which one is thick: 10 and 2 side by side, and the third of 1 beside them, are 12 across', () => {
+    expect(bundleAcrossMm([2, 10, 1])).toBeCloseTo(12, 12);
+  });
+
   it.each([
     // closest packing of equal circles in a circle, across over one
     [4, 1 + Math.SQRT2],

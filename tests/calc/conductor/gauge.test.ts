@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { ALL_GAUGES, DEFAULT_STOCK, gauge, gaugesOf, isGaugeId } from '../../../src/calc/conductor/gauge.ts';
+import {
+  ALL_GAUGES,
+  DEFAULT_STOCK,
+  type GaugeId,
+  gauge,
+  gaugesOf,
+  isGaugeId,
+} from '../../../src/calc/conductor/gauge.ts';
 import { gaugeId } from './gaugeId.ts';
 
 describe('gauges', () => {
@@ -24,7 +31,15 @@ describe('gauges', () => {
       expect(share).toBeGreaterThan(0.89);
       expect(share).toBeLessThan(0.972);
     }
+  });
+
+  it('gives each area in square metres too', () => {
     expect(gauge(gaugeId('sae:4')).areaM2).toBeCloseTo(18.931e-6, 9);
+    expect(gauge(gaugeId('mm2:25')).areaM2).toBeCloseTo(25e-6, 15);
+  });
+
+  it('refuses a size that it does not know', () => {
+    expect(() => gauge('sae:5' as GaugeId)).toThrow(RangeError);
   });
 
   it('stocks what the rules say', () => {

@@ -44,6 +44,17 @@ describe('steady temperature', () => {
     expect(steadyTemperatureC(limit * 0.99, cable('awg:4', 30))).toBeGreaterThan(10_000);
   });
 
+  it('is none, and never without end, at that very current', () => {
+    // among these are some at which the share of rising resistance comes to 1 to the last digit
+    for (const { awg, amps } of table5.rows)
+      for (const [index, insulationC] of INSULATION_CLASSES_C.entries()) {
+        const limitA = (amps[index] ?? 0) * Math.sqrt((234.5 + insulationC) / (insulationC - 30));
+        const of = cable(`awg:${awg}`, 30, { insulationC });
+        for (const steadyC of [steadyTemperatureC(limitA, of), warmedC(limitA, warmingOf(of), 30)])
+          expect(steadyC ?? 0).not.toBe(Number.POSITIVE_INFINITY);
+      }
+  });
+
   it('holds the balance it claims, whatever the cable', () => {
     const sizes = fc.constantFrom(...gaugesOf('sae'), ...gaugesOf('mm2'));
     const cases = fc.record({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gauge, gaugesOf } from '../../../src/calc/conductor/gauge.ts';
+import { ALL_GAUGES, gauge, gaugesOf } from '../../../src/calc/conductor/gauge.ts';
 import { steadyTemperatureC } from '../../../src/calc/conductor/heating.ts';
 import { resistancePerMOhm } from '../../../src/calc/conductor/resistance.ts';
 import {
@@ -13,7 +13,7 @@ import {
   timeConstantS,
 } from '../../../src/calc/conductor/shortHeating.ts';
 import type { Cable } from '../../../src/calc/conductor/tableCurrent.ts';
-import { thermalOf, thermalWhy } from '../../../src/calc/conductor/thermal.ts';
+import { type Thermal, thermalOf, thermalWhy } from '../../../src/calc/conductor/thermal.ts';
 import { slowestWhy } from '../../../src/calc/fuse/timeCurrent.ts';
 import { INSULATION_CLASSES_C } from '../../../src/calc/tables/ampacity.ts';
 import { MATERIALS } from '../../../src/calc/tables/materials.ts';
@@ -159,6 +159,18 @@ describe('temperature through time', () => {
     }
   });
 
+  it('is a series in lambda t close to the level line: 1 - x / 2 + x^2 / 6 of the straight one', () => {
+    const thermal = thermalOf(AWG_4);
+    const level = Math.sqrt((thermal.lossWPerMK * (thermal.betaC + 20)) / thermal.ohmPerM20);
+    for (const off of [-1e-5, 1e-5]) {
+      const made = thermal.lossWPerMK * (1 + off) ** 2;
+      const x = (20 * (thermal.lossWPerMK - made)) / thermal.heatJPerMK;
+      const rise = ((made * 284.5 * 20) / thermal.heatJPerMK) * (1 - x / 2 + x ** 2 / 6);
+      expect(temperatureAfterC(thermal, level * (1 + off), 20, AT_50)).toBeCloseTo(50 + rise, 9);
+      expect(secondsToReach(thermal, level * (1 + off), 50 + rise, AT_50)).toBeCloseTo(20, 9);
+    }
+  });
+
   it('cools towards the air without current, and stays where it is in balance', () => {
     const thermal = thermalOf(AWG_4);
     expect(temperatureAfterC(thermal, 0, 1e6, { startC: 90, ambientC: 40 })).toBeCloseTo(40, 9);
@@ -201,6 +213,39 @@ describe('time to a temperature', () => {
   });
 });
 
+describe('a lump in round numbers, by hand', () => {
+  // beta + 20 = 256, so 16 A make 0.5 W/(m K), just what is shed: dT/dt = 0.5 (236 + 20) / 64 = 2 K/s, for ever
+  const lump: Thermal = { heatJPerMK: 64, lossWPerMK: 0.5, ohmPerM20: 0.5, betaC: 236, meltingC: 1083 };
+  const at20: Surroundings = { startC: 20, ambientC: 20 };
+
+  it('rises in a straight line where heat made and heat shed per kelvin are equal', () => {
+    expect(temperatureAfterC(lump, 16, 30, at20)).toBe(80);
+    expect(temperatureAfterC(lump, 16, Number.POSITIVE_INFINITY, at20)).toBe(1083);
+    expect(secondsToReach(lump, 16, 80, at20)).toBe(30);
+    expect(currentReachingA(lump, 30, 80, at20)).toBeCloseTo(16, 12);
+    expect(timeConstantS(lump, 16)).toBeNull();
+  });
+
+  it('settles at 1/3 of the made heat: 8 A make 0.125 W/(m K): 20 + 0.125 x 256 / 0.375 = 105 1/3 °C, 170 2/3 s', () => {
+    expect(timeConstantS(lump, 8)).toBeCloseTo(64 / 0.375, 9);
+    expect(temperatureAfterC(lump, 8, Number.POSITIVE_INFINITY, at20)).toBeCloseTo(20 + 256 / 3, 9);
+    expect(secondsToReach(lump, 8, 20 + 256 / 6, at20)).toBeCloseTo((64 / 0.375) * Math.LN2, 9);
+    expect(currentReachingA(lump, (64 / 0.375) * Math.LN2, 20 + 256 / 6, at20)).toBeCloseTo(8, 12);
+  });
+
+  it('needs no current where the air alone brings it there: from 20 °C in 100 °C half way in C / G ln 2', () => {
+    const at: Surroundings = { startC: 20, ambientC: 100 };
+    const halfS = 128 * Math.LN2;
+    expect(currentReachingA(lump, halfS, 59, at)).toBe(0);
+    expect(currentReachingA(lump, halfS, 61, at)).toBeGreaterThan(0);
+    expect(currentReachingA(lump, 1e6, 61, at)).toBe(0);
+  });
+
+  it('takes the steady current where there is all the time: 8 A for 105 1/3 °C', () => {
+    expect(currentReachingA(lump, 1e9, 20 + 256 / 3, at20)).toBeCloseTo(8, 6);
+  });
+});
+
 describe('current to a temperature', () => {
   it('is the inverse of the temperature through time, in the current', () => {
     fc.assert(
@@ -214,7 +259,7 @@ describe('current to a temperature', () => {
           const targetC = at.startC + rise;
           const amps = currentReachingA(thermal, seconds, targetC, at);
           if (amps === 0) expect(temperatureAfterC(thermal, 0, seconds, at)).toBeGreaterThanOrEqual(targetC - 1e-9);
-          else expect(temperatureAfterC(thermal, amps, seconds, at)).toBeCloseTo(targetC, 3);
+          else expect(temperatureAfterC(thermal, amps, seconds, at)).toBeCloseTo(targetC, 9);
         },
       ),
       { seed: 8, numRuns: 500 },
@@ -223,7 +268,9 @@ describe('current to a temperature', () => {
 
   it('by hand: 4 AWG to 160 °C in 7.6 s; nothing where it is that hot already', () => {
     expect(currentReachingA(thermalOf(AWG_4), 7.6, 160, AT_50)).toBeCloseTo(1000, -1);
-    expect(currentReachingA(thermalOf(AWG_4), 5, 40, AT_50)).toBe(0);
+    for (const targetC of [40, 50]) expect(currentReachingA(thermalOf(AWG_4), 5, targetC, AT_50)).toBe(0);
+    // nor where it starts too hot and the air would have cooled it down by then
+    expect(currentReachingA(thermalOf(AWG_4), 1000, 100, { startC: 120, ambientC: 20 })).toBe(0);
   });
 });
 
@@ -280,6 +327,23 @@ describe('whys', () => {
       ),
       { seed: 6, numRuns: 100 },
     );
+  });
+
+  it('speak of a straight line where heat made and heat shed per kelvin are equal', () => {
+    for (const id of ALL_GAUGES) {
+      const cable: Cable = { ...AWG_4, gauge: id };
+      const { lossWPerMK, heatJPerMK, betaC, ohmPerM20 } = thermalOf(cable);
+      // to the last digit for about half of the sizes, a hair beside it for the others
+      const level = Math.sqrt((lossWPerMK * (betaC + 20)) / ohmPerM20);
+      const perS = (lossWPerMK * (betaC + 50)) / heatJPerMK;
+      expect(evaluateWhy(temperatureAfterWhy(cable, level, 10 / perS, AT_50))).toBeCloseTo(60, 6);
+      const why = secondsToReachWhy(cable, level, 60, AT_50);
+      expect(why === null ? null : evaluateWhy(why) * perS).toBeCloseTo(10, 6);
+    }
+  });
+
+  it('tell no time to what is there from the start', () => {
+    expect(secondsToReachWhy(AWG_4, 1000, 50, AT_50)).toBeNull();
   });
 
   it('take the time from the fuse that ends the short', () => {

@@ -83,6 +83,15 @@ describe('loads outside the share', () => {
     expect(share(net, [limit(0), limit(11.05, false)])).toBeCloseTo((11.05 * 95 - 1000) / 2000, 6);
   });
 
+  it('leave to the others what the net carries beyond them', () => {
+    // Beside s x 25 S behind 0.01 ohm a load can draw 12^2 / (4 x 0.01 x (1 + 0.25 s)) W, which is 3599 W at this s.
+    const loads: Network['loads'] = [
+      { plus: 2, minus: 1, law: { kind: 'power', watts: 3599 } },
+      { plus: 2, minus: 1, law: { kind: 'current', amps: 300, atVolts: 12 } },
+    ];
+    expect(share({ ...net, loads }, [limit(0, false), limit(0)])).toBeCloseTo((3600 / 3599 - 1) / 0.25, 8);
+  });
+
   it('that are too much by themselves are a refusal', () => {
     const limits = [limit(0), limit(0, false)];
     const heavy = {
@@ -94,19 +103,33 @@ describe('loads outside the share', () => {
 });
 
 describe('what else can be asked', () => {
+  it('takes a load that stands just at its cut-out as one that works', () => {
+    const atPosts: Network = {
+      ...feed(12, 0.01, 100),
+      loads: [{ plus: 0, minus: 1, law: { kind: 'power', watts: 9 } }],
+    };
+    expect(largestCarriedShare(atPosts, [limit(12)])).toEqual({ ok: true, share: 1, boundBy: 'nothing' });
+  });
+
   it('passes over dead loads, and answers 1 where there are none', () => {
     const dead: Network = { ...feed(12, 0.01, 100), sources: [] };
     expect(largestCarriedShare(dead, [limit(10)])).toEqual({ ok: true, share: 1, boundBy: 'nothing' });
     expect(largestCarriedShare({ ...dead, loads: [] }, [])).toEqual({ ok: true, share: 1, boundBy: 'nothing' });
+    // both ends in one dead part
+    const across = { plus: 0, minus: 2, law: { kind: 'power', watts: 100 } } as const;
+    expect(largestCarriedShare({ ...dead, loads: [across] }, [limit(10)])).toMatchObject({ share: 1 });
   });
 
   it('refuses contradicting sources, and limits that are none', () => {
     const net = feed(12, 0, 100);
     const sources = [...net.sources, { plus: 2, minus: 1, volts: 14, ohm: 0 }];
-    expect(largestCarriedShare({ ...net, sources }, [limit(0)])).toMatchObject({ reason: 'sourcesConflict' });
-    for (const limits of [[], [limit(-1)], [limit(Number.NaN)], [limit(0), limit(0)]]) {
-      expect(() => largestCarriedShare(net, limits)).toThrow(RangeError);
+    // the cable without resistance closes the loop
+    const conflict = { ok: false, reason: 'sourcesConflict', element: 'resistor', index: 0 };
+    expect(largestCarriedShare({ ...net, sources }, [limit(0)])).toEqual(conflict);
+    for (const limits of [[], [limit(-1)], [limit(Number.NaN)], [limit(1 / 0)], [limit(0), limit(0)]]) {
+      expect(() => largestCarriedShare(net, limits)).toThrow('one limit for each load');
     }
+    expect(() => largestCarriedShare(feed(12, -1, 100), [limit(0)])).toThrow('negative or not a number');
   });
 });
 
@@ -173,6 +196,45 @@ describe('against the full port equations', () => {
 });
 
 describe('where one load raises the voltage of another', () => {
+  // 5 V below 42 V: what the upper load draws comes back through the cable between the two, and lifts the lower one's.
+  const lifted = (below: number, above: number): Network => ({
+    nodes: 6,
+    resistors: [
+      { a: 2, b: 4, ohm: 0.009 },
+      { a: 1, b: 3, ohm: 0.049 },
+      { a: 0, b: 5, ohm: 0.003 },
+    ],
+    sources: [
+      { plus: 1, minus: 0, volts: 5, ohm: 0.002 },
+      { plus: 2, minus: 1, volts: 42, ohm: 0.001 },
+    ],
+    loads: [
+      { plus: 3, minus: 5, law: { kind: 'power', watts: below } },
+      { plus: 4, minus: 3, law: { kind: 'power', watts: above } },
+    ],
+  });
+
+  it('loads that must be raised together, step by step, are carried, scaled or not', () => {
+    const net = lifted(789, 7238);
+    const result = solveNetwork(net);
+    if (!result.ok) throw new Error(result.reason);
+    const ours = net.loads.map(({ plus, minus }) => (result.nodeVolts[plus] ?? 0) - (result.nodeVolts[minus] ?? 0));
+    const full = portVolts(portsOf(net), [789, 7238], ours);
+    for (const [load, volts] of ours.entries()) expect(volts).toBeCloseTo(full?.[load] ?? Number.NaN, 9);
+    for (const scaled of [true, false]) {
+      const limits = net.loads.map(() => limit(0, scaled));
+      expect(largestCarriedShare(net, limits)).toEqual({ ok: true, share: 1, boundBy: 'nothing' });
+    }
+  });
+
+  it('a load below its cut-out at no load stops all at nothing, though more would lift it above', () => {
+    const result = solveNetwork(lifted(10, 2000));
+    if (!result.ok) throw new Error(result.reason);
+    expect((result.nodeVolts[3] ?? 0) - (result.nodeVolts[5] ?? 0)).toBeGreaterThan(6);
+    const stopped = { ok: true, share: 0, boundBy: { load: 0 } };
+    expect(largestCarriedShare(lifted(10, 2000), [limit(6), limit(0)])).toEqual(stopped);
+  });
+
   // Two batteries in series with one cable between them and the loads' middle: a 24 V system with 12 V taps.
   const ohm = fc.integer({ min: 1, max: 60 }).map((each) => each * 1e-3);
   const stacked = fc

@@ -80,6 +80,8 @@ describe('a fault to the body, by hand', () => {
     });
     expect(faults(stack([12.0005, 12]), 0).amps[2]).toBeNull();
     expect(faults(stack([0.1 + 0.2, 0.3]), 0).amps[2]).toBe(0);
+    // up to a billionth of a volt
+    expect([1e-9, 1.1e-9].map((volts) => faults(stack([volts, 0]), 0).amps[1])).toEqual([0, null]);
   });
 
   it('passes over loads of constant power, which a short starves', () => {

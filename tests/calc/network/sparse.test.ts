@@ -149,6 +149,7 @@ describe('factor and solve', () => {
     expect(matrix.factor()).toBe(false);
     matrix.diagonal.fill(0);
     expect(matrix.factor()).toBe(false);
+    expect(sparse(1, []).factor()).toBe(false);
   });
 
   it('take a weak ground behind a strong coupling, and refuse one that is lost in rounding', () => {
@@ -182,7 +183,9 @@ describe('factor and solve', () => {
 
   it('refuse a coupling outside the pattern', () => {
     const matrix = sparse(3, [[0, 1]]);
-    expect(() => matrix.entry(matrix.place[0] ?? -1, matrix.place[2] ?? -1)).toThrow('outside the pattern');
+    // neither end of the one coupling is coupled with the third, whose column is empty
+    for (const end of [0, 1])
+      expect(() => matrix.entry(matrix.place[end] ?? -1, matrix.place[2] ?? -1)).toThrow('outside the pattern');
     // A chain has an entry in every column but the last: the ends are coupled with something, yet not with one another.
     const chain = sparse(4, [
       [0, 1],

@@ -75,6 +75,18 @@ describe('one alternator beside one battery, by hand', () => {
     if (!result.ok && result.reason === 'cannotCarry') expect(result.largestShare).toBeCloseTo(0.8, 5);
   });
 
+  it('between two posts that are both above the body: what counts is the voltage between them', () => {
+    // its minus runs to the body through 10 mohm, which its current lowers: 1.8 V over 20 mohm, 90 A
+    const net: Network = { ...ohms(1000), loads: [], nodes: 3, resistors: [{ a: 2, b: 0, ohm: 0.01 }] };
+    const free = solved(solveSupplied(net, [alternator({ minus: 2, maxA: 200 })]));
+    expect(free.limited[0]?.state).toBe('holding');
+    expect(free.limited[0]?.amps).toBeCloseTo(90, 2);
+    const { limited, nodeVolts } = solved(solveSupplied(net, [alternator({ minus: 2 })]));
+    expect(limited[0]).toMatchObject({ state: 'saturated', amps: 50 });
+    expect(nodeVolts[2]).toBeCloseTo(-0.5, 9);
+    expect(limited[0]?.volts).toBeCloseTo(13.1 + 0.5, 9);
+  });
+
   it('a limit of 0 is no alternator at all', () => {
     const { nodeVolts, limited } = solved(solveSupplied(ohms(0.12), [alternator({ maxA: 0 })]));
     expect(nodeVolts[1]).toBeCloseTo(12.6 / (1 + 0.01 / 0.12), 9);
@@ -235,6 +247,48 @@ describe('a DC-DC charger', () => {
     const { limited, chargers, sourceAmps } = solved(solveSupplied(pair, [alternator({ maxA: 20 })], [charger()]));
     expect(limited[0]).toMatchObject({ state: 'saturated', amps: 20 });
     expect((sourceAmps[0] ?? 0) + 20).toBeCloseTo(chargers[0]?.inputAmps ?? Number.NaN, 6);
+  });
+
+  it('where an alternator by itself has too much to carry, nothing of it is carried: no load can be scaled', () => {
+    // 14.4 V over 0.144 ohm: 100 A of 50 A
+    const net: Network = { ...ohms(0.144), nodes: 3, sources: [] };
+    const refused = { ok: false, reason: 'cannotCarry', largestShare: 0 };
+    expect(solveSupplied(net, [alternator()], [charger()])).toEqual(refused);
+    expect(solveSupplied(net, [alternator()])).toEqual(refused);
+  });
+
+  it('sleeps at less than a microvolt, and wakes at half a volt', () => {
+    for (const [volts, state] of [
+      [1e-7, 'off'],
+      [0.5, 'holding'],
+    ] as const) {
+      const sources = [{ plus: 1, minus: 0, volts, ohm: 0.001 }];
+      const net: Network = { nodes: 3, resistors: [], sources, loads: [] };
+      expect(solved(solveSupplied(net, [], [charger()])).chargers[0]?.state).toBe(state);
+    }
+  });
+
+  it('tells of the net alone: no load, source or current of its own stands in what is told of others', () => {
+    // an injection into a dead node, a load on another, and a charger asleep on the dead node beside one at its limit
+    const net: Network = {
+      ...pair,
+      nodes: 5,
+      loads: [{ plus: 3, minus: 0, law: { kind: 'power', watts: 9 } }],
+      injections: [
+        { from: 0, to: 1, amps: 2 },
+        { from: 0, to: 3, amps: 1 },
+      ],
+    };
+    const asleep: Charger = { ...charger({ maxA: 5 }), input: { plus: 4, minus: 0 } };
+    const result = solved(solveSupplied(net, [alternator({ maxA: 7 })], [asleep, charger()]));
+    expect(result.unfed).toEqual([0]);
+    expect(result.undelivered).toEqual([1]);
+    expect(result.sourceAmps).toHaveLength(2);
+    expect(result.loadAmps).toHaveLength(1);
+    // battery, alternator and injection bring what the charger takes
+    expect((result.sourceAmps[0] ?? 0) + 7 + 2).toBeCloseTo(result.chargers[1]?.inputAmps ?? Number.NaN, 6);
+    const holding = solved(solveSupplied({ ...net, loads: [] }, [alternator({ volts: 12.61, maxA: 400 })]));
+    expect(holding.sourceAmps).toHaveLength(2);
   });
 
   it('feeding amplifiers alone carries up to its limit', () => {

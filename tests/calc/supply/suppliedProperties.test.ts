@@ -1,15 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { solveNetwork } from '../../../src/calc/network/solve.ts';
-import type { Network, NetworkSolved } from '../../../src/calc/network/types.ts';
-import type { LimitedSource, LimitedState } from '../../../src/calc/supply/limited.ts';
+import type { Network } from '../../../src/calc/network/types.ts';
+import type { LimitedSource } from '../../../src/calc/supply/limited.ts';
 import { type Charger, type SuppliedSolved, solveSupplied } from '../../../src/calc/supply/supplied.ts';
 import { grounded, rings, trees, twoSources } from '../network/nets.ts';
+import { across, allAgreeing, NEAR_A, NEAR_V, ownOhm } from './agreeing.ts';
 
 const RUNS = { seed: 17, numRuns: process.env.FEEDRUN_LONG === undefined ? 40 : 500 };
-const NEAR_A = 1e-5;
-const NEAR_V = 1e-7;
-
 const MOST_MS = 300_000;
 
 /** Every load between the feed and the body: there no load lifts the ground of another. */
@@ -37,14 +34,8 @@ function placed(
   return many.map(({ at, ...source }) => ({ ...source, plus: liveNode(net, at), minus: 0 }));
 }
 
-/** One without resistance is taken as of 0.1 microohm, so that two on one post have a share each. */
-const ownOhm = ({ ohm }: LimitedSource): number => Math.max(ohm, 1e-7);
-
 const supplied = (most: number, among: fc.Arbitrary<Network> = nets) =>
   fc.tuple(among, seeds(most)).map(([net, many]) => ({ net, limited: placed(net, many) }));
-
-const across = ({ nodeVolts }: NetworkSolved, plus: number, minus: number): number =>
-  (nodeVolts[plus] ?? Number.NaN) - (nodeVolts[minus] ?? Number.NaN);
 
 /** How far currents and volts are from the law of a limited source: amps over what is allowed, or volts not held. */
 function expectLaw(source: LimitedSource, amps: number, between: number): void {
@@ -77,37 +68,6 @@ function expectBalance(
     flow(output.minus, output.plus, result.chargers[index]?.amps);
   }
   for (const amps of into) expect(Math.abs(amps)).toBeLessThan(1e-6);
-}
-
-interface Agreeing {
-  readonly states: readonly LimitedState[];
-  readonly solved: NetworkSolved;
-}
-
-/** Every combination of states, each checked here against the law of the sources: no search, no order. */
-function allAgreeing(net: Network, given: readonly LimitedSource[]): Agreeing[] {
-  const limited = given.map((source) => ({ ...source, ohm: ownOhm(source) }));
-  const kinds = ['holding', 'saturated', 'off'] as const;
-  let combinations: LimitedState[][] = [[]];
-  for (const _ of limited) combinations = combinations.flatMap((some) => kinds.map((kind) => [...some, kind]));
-  return combinations.flatMap((states) => {
-    const holding = limited.filter((_, index) => states[index] === 'holding');
-    const saturated = limited.filter((_, index) => states[index] === 'saturated');
-    const solved = solveNetwork({
-      ...net,
-      sources: [...net.sources, ...holding],
-      injections: saturated.map(({ plus, minus, maxA }) => ({ from: minus, to: plus, amps: maxA })),
-    });
-    if (!solved.ok) return [];
-    const agrees = limited.every((source, index) => {
-      const below = source.volts - across(solved, source.plus, source.minus);
-      if (states[index] === 'off') return below <= NEAR_V;
-      if (states[index] === 'saturated') return below >= source.maxA * ownOhm(source) - NEAR_V;
-      const amps = solved.sourceAmps[net.sources.length + holding.indexOf(source)] ?? Number.NaN;
-      return amps >= -NEAR_A && amps <= source.maxA + NEAR_A;
-    });
-    return agrees ? [{ states, solved }] : [];
-  });
 }
 
 describe('limited sources in random nets', { timeout: MOST_MS }, () => {

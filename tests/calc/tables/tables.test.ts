@@ -1,18 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { SOURCES } from '../../../src/calc/sources.ts';
+import { damageLimitC, damageLimitSource, heatSource } from '../../../src/calc/tables/adiabatic.ts';
 import {
   INSULATION_CLASSES_C,
+  type InsulationC,
   NOTE1_FACTOR,
   note1Source,
   type Table5Size,
   table5A,
 } from '../../../src/calc/tables/ampacity.ts';
 import { AWG_SIZES, type AwgSize, awgAreaMm2, awgDiameterMm } from '../../../src/calc/tables/awg.ts';
+import { fuseTimes } from '../../../src/calc/tables/fuseTimes.ts';
 import { class5OhmPerM, IEC60228_CLASS5 } from '../../../src/calc/tables/iec60228.ts';
-import { LINK_FAMILIES, type LinkFamilyId, linkFamily } from '../../../src/calc/tables/links.ts';
+import { LINK_FAMILIES, type LinkFamily, type LinkFamilyId, linkFamily } from '../../../src/calc/tables/links.ts';
 import { saeArea } from '../../../src/calc/tables/sae.ts';
 import note1 from '../../fixtures/published/cfr183425Note1.json' with { type: 'json' };
 import table5 from '../../fixtures/published/cfr183425Table5.json' with { type: 'json' };
+import times from '../../fixtures/published/fuseTimes.json' with { type: 'json' };
 import class5 from '../../fixtures/published/iec60228Class5.json' with { type: 'json' };
 import links from '../../fixtures/published/iso8820Links.json' with { type: 'json' };
 import sae from '../../fixtures/published/saeJ1127.json' with { type: 'json' };
@@ -36,6 +40,10 @@ describe('33 CFR 183.425 Table 5 note 1, engine spaces', () => {
     // Every factor but the last is the square root of the headroom at 50 °C, to two places.
     if (classC < 200) expect(Math.abs(factor - Math.sqrt((classC - 50) / (classC - 30)))).toBeLessThan(0.0065);
   });
+});
+
+it('Table 5 refuses a class that it has no column for', () => {
+  expect(() => table5A('4', 110 as InsulationC)).toThrow(RangeError);
 });
 
 describe('IEC 60228 class 5', () => {
@@ -75,6 +83,45 @@ describe('SAE J1127 / J1128 minimum areas', () => {
   });
 });
 
+describe('heat of the metal', () => {
+  it.each([
+    ['copper', 'memory'],
+    ['aluminium', 'memory'],
+    ['cca10', 'derived'],
+    ['cca15', 'derived'],
+  ] as const)('%s: trusted as %s', (material, trust) => {
+    const { document, ...source } = SOURCES[heatSource(material)];
+    expect(document).toBe('IEC 60949');
+    expect(source.trust).toBe(trust);
+  });
+});
+
+describe('what damages insulation', () => {
+  it.each([
+    [0.1, 160, 'BS 7671 Table 43.1 / IEC 60364-4-43'],
+    [5, 160, 'BS 7671 Table 43.1 / IEC 60364-4-43'],
+    [5.001, 155, 'ISO 6722-1'],
+    [Number.POSITIVE_INFINITY, 155, 'ISO 6722-1'],
+  ])('class of 105 °C, after %f s: %i °C by %s', (seconds, limitC, document) => {
+    expect(damageLimitC(105, seconds)).toBe(limitC);
+    expect(SOURCES[damageLimitSource(seconds)].document).toBe(document);
+  });
+});
+
+describe('ISO 8820 operating times', () => {
+  it.each([...new Set(times.rows.map(({ family }) => family))])(
+    '%s: the first point tells no time of opening',
+    (family) => {
+      // it says how long the link was tested to carry that current, 4 h or 100 h, not when it opens
+      const [first, ...others] = times.rows.filter((row) => row.family === family);
+      const held = fuseTimes(family);
+      expect(held?.carries).toBeCloseTo((first?.percent ?? 0) / 100, 12);
+      const stated = others.flatMap(({ minS }) => minS ?? []);
+      expect(held?.fastest.map(({ seconds }) => seconds)).toEqual(stated);
+    },
+  );
+});
+
 describe('fuse-link families', () => {
   it.each(links.rows)('$family: ratings, rated voltage and breaking capacity', (printed) => {
     const family = linkFamily(printed.family as LinkFamilyId);
@@ -82,6 +129,13 @@ describe('fuse-link families', () => {
     expect(family.ratedV).toBe(printed.ratedV);
     expect(family.breakingA).toBe(printed.breakingA);
     expect(SOURCES[family.ratingsSource].trust).toBe(printed.ratingsTrust);
+  });
+  it("are those held and the user's own; a figure of the user's never stands in for a published one", () => {
+    const blade = linkFamily('iso8820-3-E');
+    const own: LinkFamily = { ...blade, id: 'own1', breakingA: 6000 };
+    expect(linkFamily('own1', [own])).toBe(own);
+    expect(linkFamily('iso8820-3-E', [{ ...own, id: 'iso8820-3-E' }])).toBe(blade);
+    expect(() => linkFamily('own2', [own])).toThrow(RangeError);
   });
   it('gives no breaking capacity without a source, and marks what is remembered', () => {
     for (const { id, breakingA, breakingSource, ratingsSource, ratingsA } of LINK_FAMILIES) {

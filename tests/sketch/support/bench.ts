@@ -31,11 +31,11 @@ export interface SketchBench {
 export function createSketchBench(plan: Plan): SketchBench {
   const desk = createDesk(plan, { isExample: false, bigFingers: false });
   const clock = new HandClock();
-  let waiting: (() => void) | null = null;
+  let waiting: (() => void)[] = [];
   const table = createTable(desk, clock, (run) => {
-    waiting = run;
+    waiting.push(run);
     return () => {
-      waiting = null;
+      waiting = waiting.filter((other) => other !== run);
     };
   });
   const mount = (id: PaneId): HTMLElement => {
@@ -65,9 +65,9 @@ export function createSketchBench(plan: Plan): SketchBench {
     element,
     px: (pane, xM, yM) => [PANES[pane].leftPx + xM * PANES[pane].pxPerM, yM * PANES[pane].pxPerM],
     frame: () => {
-      const run = waiting;
-      waiting = null;
-      run?.();
+      const due = waiting;
+      waiting = [];
+      for (const run of due) run();
     },
     state: () => table.hand.stateName,
     bytes: () => savePlan(desk.getState().plan),

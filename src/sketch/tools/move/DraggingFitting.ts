@@ -1,10 +1,12 @@
 import { dropping } from '../../../desk/place.ts';
+import { wholePlan } from '../../../desk/whole.ts';
 import { nearestOnPolyline } from '../../../geom/polyline.ts';
 import { fittingById, runsAt } from '../../../plan/byId.ts';
 import { cableThrough } from '../../../plan/edits/cable.ts';
 import { moveFitting } from '../../../plan/edits/moveFitting.ts';
 import { slideFitting } from '../../../plan/edits/slideFitting.ts';
 import type { Plan, Point } from '../../../plan/schema.ts';
+import { INLINE_KINDS } from '../../../plan/terminals.ts';
 import { nearestRun } from '../nearestRun.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import type { Aim, Workbench } from '../workbench.ts';
@@ -34,7 +36,7 @@ function editFor(
 ): { edit: (plan: Plan) => Plan; splits: string | null } {
   const { fittingId, newRunId } = state;
   // against the plan as it was: the draft already has the fitting somewhere else
-  const { plan } = bench.desk.getState();
+  const plan = wholePlan(bench.desk.getState());
   if (state.act === 'dropOnRun') {
     const run = nearestRun(plan, bench.sheetId, aim.at, bench.runReachM(aim.pxPerM));
     if (run !== null) {
@@ -48,14 +50,21 @@ function editFor(
     return { edit: (from) => slideFitting(from, fittingId, near.point), splits: null };
   }
   const at = bench.snap(aim, { alt, except: fittingId });
-  return { edit: (from) => moveFitting(from, fittingId, at), splits: null };
+  return { edit: (from) => moveFitting(from, fittingId, at, bench.sheetId), splits: null };
 }
 
 /** The cable in which a fuse or pass-through sits, as one line; empty when it sits in none that it may slide along. */
 function cableOf(plan: Plan, fittingId: string): readonly Point[] {
   const fitting = fittingById(plan, fittingId);
   const [first, second, ...others] = runsAt(plan, fittingId);
-  if (fitting === undefined || first === undefined || second === undefined || others.length > 0) return [];
+  if (
+    fitting === undefined ||
+    !INLINE_KINDS.has(fitting.kind) ||
+    first === undefined ||
+    second === undefined ||
+    others.length > 0
+  )
+    return [];
   if (first.locked || second.locked) return [];
   return cableThrough(plan, fitting, first, second)?.points ?? [];
 }

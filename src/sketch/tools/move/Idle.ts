@@ -1,3 +1,4 @@
+import { endUnder } from '../runEnds.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import type { Workbench } from '../workbench.ts';
 
@@ -5,5 +6,7 @@ import type { Workbench } from '../workbench.ts';
 export function idle(state: StateNamed<'move.idle'>, event: HandEvent, bench: Workbench): HandState {
   if (event.kind !== 'press') return state;
   const aim = bench.aim(event.surface, event.at);
-  return { name: 'move.pressed', picked: aim === null ? null : bench.pick(aim) };
+  if (aim === null) return { name: 'move.pressed', picked: null };
+  const picked = bench.pick(aim);
+  return { name: 'move.pressed', picked: endUnder(bench, aim, picked) ?? picked };
 }

@@ -1,9 +1,10 @@
 import type { PaneId } from '../../../desk/desk.ts';
 import { placing } from '../../../desk/place.ts';
+import { wholePlan } from '../../../desk/whole.ts';
 import { INLINE_KINDS } from '../../../plan/terminals.ts';
 import type { OneFinger } from '../../input/gestures.ts';
 import { nearestRun } from '../nearestRun.ts';
-import type { HandEvent, HandState, StateNamed } from '../state.ts';
+import type { HandEvent, HandState, RestState, StateNamed } from '../state.ts';
 import type { Workbench } from '../workbench.ts';
 
 type Aiming = StateNamed<'place.aiming'>;
@@ -22,10 +23,17 @@ export function aiming(state: Aiming, event: HandEvent, bench: Workbench): HandS
     case 'back':
     case 'drop':
       bench.drafts.cancel();
-      return { name: 'place.idle' };
+      return putBack(state, bench);
     default:
       return state;
   }
+}
+
+/** Nothing was placed: a kind dragged off the shelf goes back there, one that was taken up stays in the hand. */
+export function putBack({ carried }: Pick<Aiming, 'carried'>, bench: Workbench): RestState {
+  if (carried === null) return { name: 'place.idle' };
+  bench.desk.setState({ hand: carried.hand });
+  return carried.rest;
 }
 
 function aimedAt(state: Aiming, event: OneFinger<PaneId>, bench: Workbench): Aiming {
@@ -37,7 +45,7 @@ function aimedAt(state: Aiming, event: OneFinger<PaneId>, bench: Workbench): Aim
     bench.drafts.show((plan) => plan);
     return { ...state, at: null, splits: null };
   }
-  const { plan } = bench.desk.getState();
+  const plan = wholePlan(bench.desk.getState());
   const run = INLINE_KINDS.has(state.fitting.kind)
     ? nearestRun(plan, bench.sheetId, aim.at, bench.runReachM(aim.pxPerM))
     : null;
@@ -51,10 +59,10 @@ function placed(state: Aiming, bench: Workbench): HandState {
   bench.rest();
   if (state.at === null) {
     bench.drafts.cancel();
-    return { name: 'place.idle' };
+    return putBack(state, bench);
   }
   const selection = { kind: 'fitting', id: state.fitting.id } as const;
   // refused, or dropped meanwhile by another act: the hand still places
   const isPlaced = bench.drafts.commit({ selection, hand: { way: 'move' } });
-  return { name: isPlaced ? 'move.idle' : 'place.idle' };
+  return isPlaced ? { name: 'move.idle' } : putBack(state, bench);
 }

@@ -1,13 +1,16 @@
 import type { PaneId } from '../../../desk/desk.ts';
+import { continueOn } from '../../../desk/sheets.ts';
 import { distance } from '../../../geom/point.ts';
 import { simplify } from '../../../geom/simplify.ts';
 import { fittingById } from '../../../plan/byId.ts';
 import { roundPoint } from '../../../plan/round.ts';
 import { MAX_BENDS, type Point } from '../../../plan/schema.ts';
+import { defaultName } from '../../../words/index.ts';
 import type { HandEvent, HandState, StateNamed, Trace } from '../state.ts';
 import { endsAt } from '../terminals.ts';
 import type { Aim, Workbench } from '../workbench.ts';
 import { finish } from './finish.ts';
+import { drawingFrom } from './Idle.ts';
 
 type Drawing = StateNamed<'run.drawing'>;
 
@@ -22,6 +25,8 @@ export function drawing(state: Drawing, event: HandEvent, bench: Workbench): Han
   // an undo may have taken away the fitting at which it began
   if (fittingById(bench.plan, trace.from.fittingId) === undefined) return { name: 'run.idle' };
   switch (event.kind) {
+    case 'continue':
+      return continued(state, event.sheetId, bench);
     case 'back':
       return stepBack(state);
     case 'drop':
@@ -43,6 +48,14 @@ export function drawing(state: Drawing, event: HandEvent, bench: Workbench): Han
     default:
       return state;
   }
+}
+
+/** Ends here in a point of two sheets, and goes on from that point on the other. */
+function continued(state: Drawing, sheetId: string, bench: Workbench): HandState {
+  const fittingId = continueOn(bench.desk, state.trace, sheetId, defaultName('continuation', bench.plan));
+  if (fittingId !== null) return drawingFrom({ fittingId, terminal: 'through' }, bench);
+  bench.refuse('refused');
+  return state;
 }
 
 function stepBack({ trace }: Drawing): HandState {

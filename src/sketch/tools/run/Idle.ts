@@ -1,13 +1,22 @@
 import type { PaneId } from '../../../desk/desk.ts';
+import { inspect } from '../../../desk/inspect.ts';
 import type { Picked } from '../../../drawing/pick.ts';
 import { fittingById } from '../../../plan/byId.ts';
+import { placeOn } from '../../../plan/runs.ts';
 import type { TerminalRef } from '../../../plan/schema.ts';
+import { selectionOf } from '../move/Pressed.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import { startsAt } from '../terminals.ts';
 import type { Workbench } from '../workbench.ts';
 
 /** No run is begun: a tap or a drag on a fitting begins one; a drag on empty sheet pans. */
 export function idle(state: StateNamed<'run.idle'>, event: HandEvent, bench: Workbench): HandState {
+  if (event.kind === 'longPress') {
+    const under = bench.aim(event.surface, event.at);
+    const selection = under === null ? null : selectionOf(bench.pick(under));
+    if (selection !== null) inspect(bench.desk, selection);
+    return state;
+  }
   if (event.kind !== 'tap' && event.kind !== 'dragStart') return state;
   const aim = bench.aim(event.surface, event.kind === 'dragStart' ? event.from : event.at);
   const picked = aim === null ? null : bench.pick(aim, true);
@@ -28,7 +37,9 @@ function begin(picked: Picked, pane: PaneId, bench: Workbench): HandState | null
 
 /** A run that starts at that terminal; idle when its fitting is gone. */
 export function drawingFrom(from: TerminalRef, bench: Workbench): HandState {
-  const start = fittingById(bench.plan, from.fittingId)?.at;
-  if (start === undefined) return { name: 'run.idle' };
-  return { name: 'run.drawing', trace: { from, start, bends: [] }, stroke: [] };
+  const { sheetId } = bench;
+  const fitting = fittingById(bench.plan, from.fittingId);
+  const start = fitting === undefined ? null : placeOn(fitting, sheetId);
+  if (start === null) return { name: 'run.idle' };
+  return { name: 'run.drawing', trace: { sheetId, from, start, bends: [] }, stroke: [] };
 }

@@ -1,0 +1,104 @@
+import './plans.css';
+import { useCallback, useEffect, useRef, useState } from 'react';
+import { words } from '../../words/full.ts';
+import { Dialog } from '../dialog/Dialog.tsx';
+import type { KeptPlanEntry, PlanFiles } from '../topbar/files.ts';
+import { useDesk, useDeskStore } from '../useDesk.ts';
+import { KeptPlan } from './KeptPlan.tsx';
+
+interface Deleted {
+  name: string;
+  putBack: () => Promise<void>;
+}
+
+/** Every plan that this browser keeps, and the way in for a file. */
+export default function PlansDialog({ files, onClose }: { files: PlanFiles; onClose: () => void }) {
+  const desk = useDeskStore();
+  const openId = useDesk((state) => state.plan.id);
+  const [kept, setKept] = useState<readonly KeptPlanEntry[]>([]);
+  const [deleted, setDeleted] = useState<Deleted | null>(null);
+  const isHere = useRef(true);
+  const { openDialog } = words;
+
+  const list = useCallback(async () => {
+    const plans = await files.plans.list();
+    if (isHere.current) setKept(plans);
+  }, [files]);
+  useEffect(() => {
+    isHere.current = true;
+    void list();
+    return () => {
+      isHere.current = false;
+    };
+  }, [list]);
+
+  const remove = async ({ planId, plan }: KeptPlanEntry) => {
+    const name = plan?.name ?? openDialog.unreadable;
+    const putBack = await files.plans.remove(planId);
+    setDeleted({ name, putBack });
+    // the way back outlives the dialog for as long as a message is shown
+    desk.setState({ message: { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() } });
+    await list();
+  };
+  const takeBack = async () => {
+    await deleted?.putBack();
+    setDeleted(null);
+    desk.setState({ message: null });
+    await list();
+  };
+
+  return (
+    <Dialog title={openDialog.title} onClose={onClose}>
+      <div className="fields">
+        <label className="file-pick">
+          <span>{openDialog.file}</span>
+          <input
+            type="file"
+            accept=".json,application/json"
+            onChange={(event) => {
+              const file = event.target.files?.[0];
+              if (file === undefined) return;
+              void files.openFile(file);
+              onClose();
+            }}
+          />
+        </label>
+        <h3>{openDialog.kept}</h3>
+        <div role="status" aria-live="polite">
+          {deleted === null ? null : (
+            <p className="plans-deleted">
+              <span>{openDialog.deleted(deleted.name)}</span>
+              <button type="button" className="strong" onClick={() => void takeBack()}>
+                {words.messageActs.undo}
+              </button>
+            </p>
+          )}
+        </div>
+        {kept.length === 0 ? <p className="hint">{openDialog.none}</p> : null}
+        <ul className="plans">
+          {kept.map((entry) => (
+            <KeptPlan
+              key={entry.planId}
+              entry={entry}
+              isOpen={entry.planId === openId}
+              onOpen={() => {
+                void files.openKept(entry.planId);
+                onClose();
+              }}
+              onDuplicate={async (name) => {
+                await files.plans.duplicate(entry.planId, name);
+                await list();
+              }}
+              onRename={async (name) => {
+                const isTaken = await files.plans.rename(entry.planId, name);
+                await list();
+                return isTaken;
+              }}
+              onRemove={() => void remove(entry)}
+            />
+          ))}
+        </ul>
+      </div>
+    </Dialog>
+  );
+}

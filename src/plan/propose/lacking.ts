@@ -1,0 +1,20 @@
+/** Whether there is anything to propose: looked at with every change of a plan, so it stands apart from the rest. */
+import type { FittingKind, Plan } from '../schema.ts';
+
+const CONSUMERS: ReadonlySet<FittingKind> = new Set(['amplifier', 'load']);
+const SOURCES: ReadonlySet<FittingKind> = new Set(['battery', 'jumpPost', 'takeOff']);
+
+/** Something on the sheet has a supply that nothing is joined to, and a source to feed it from is there. */
+export function canPropose({ fittings, runs, sheets }: Plan, sheetId: string): boolean {
+  if (sheets.find(({ id }) => id === sheetId)?.view !== 'above') return false;
+  const here = fittings.filter((fitting) => fitting.sheetId === sheetId);
+  if (!here.some(({ kind }) => SOURCES.has(kind))) return false;
+  const fed = new Set(
+    runs.flatMap(({ from, to }) => [from, to].map(({ fittingId, terminal }) => `${fittingId}.${terminal}`)),
+  );
+  return here.some((fitting) => {
+    if (!CONSUMERS.has(fitting.kind)) return false;
+    const isTwo = fitting.kind === 'amplifier' && fitting.supplyInputs === 'two';
+    return (isTwo ? ['supply', 'supply2'] : ['supply']).some((terminal) => !fed.has(`${fitting.id}.${terminal}`));
+  });
+}

@@ -1,0 +1,49 @@
+/** What an act is called, as a command and after 'Rückgängig:'; {} stands for the name of what it is done to. */
+const ACTS: Readonly<Record<string, string>> = {
+  place: '{} setzen',
+  dropOnRun: '{} in die Leitung setzen',
+  connect: '{} anschließen',
+  reconnect: '{} umklemmen',
+  move: '{} bewegen',
+  moveFitting: '{} bewegen',
+  nudge: '{} bewegen',
+  addBend: 'Knick einfügen in {}',
+  moveBend: 'Knick bewegen in {}',
+  removeBend: 'Knick entfernen in {}',
+  remove: '{} löschen',
+  rename: 'Plan umbenennen',
+  lock: '{} sperren',
+  unlock: '{} entsperren',
+  change: '{} ändern',
+  input: 'Annahme ändern bei {}',
+  addOutput: 'Abgang hinzufügen bei {}',
+  removeOutput: 'Abgang entfernen bei {}',
+  settings: 'Einstellungen ändern',
+  accept: '{} annehmen',
+  acceptAll: 'vorgeschlagene Zuleitung annehmen',
+  mirror: 'Lenkradseite tauschen',
+  addSheet: 'Blatt hinzufügen',
+  removeSheet: 'Blatt löschen',
+  renameSheet: 'Blatt umbenennen',
+  continue: 'auf anderem Blatt fortsetzen',
+  outline: 'Umriss ändern',
+  alternative: 'Variante annehmen',
+};
+
+/** 'Hauptsicherung bewegen'. An act without words is said as it is. */
+export function act(id: string | null, what: string | null): string {
+  const form = ACTS[id ?? ''] ?? id ?? '';
+  if (what === null) return form.replace(/( in| bei)? ?\{\} ?/, '');
+  return form.includes('{}') ? form.replace('{}', () => what) : `${form}: ${what}`;
+}
+
+const steps = (depth: number): string => `${depth} ${depth === 1 ? 'Schritt' : 'Schritte'}`;
+
+export const history = {
+  undo: 'Rückgängig',
+  redo: 'Wiederholen',
+  undoLabel: (what: string, depth: number) =>
+    depth === 0 ? 'Rückgängig: nichts zurückzunehmen' : `Rückgängig: ${what}, ${steps(depth)}`,
+  redoLabel: (what: string, depth: number) =>
+    depth === 0 ? 'Wiederholen: nichts zurückzuholen' : `Wiederholen: ${what}, ${steps(depth)}`,
+} as const;

@@ -1,0 +1,37 @@
+/** What decides a size or a figure; ids come from the assessment. */
+const GOVERNS: Readonly<Record<string, string>> = {
+  drop: 'wegen Spannungsfall',
+  fuse: 'wegen der Sicherung',
+  ampacity: 'wegen Strombelastbarkeit',
+  heating: 'wegen Erwärmung',
+  ground: 'so dick wie die Zuleitung',
+  smallest: 'kleinster im Bestand',
+  fixed: 'von Hand festgelegt',
+  full: 'nach vollem Strom',
+  fullCurrent: 'nach vollem Strom',
+  heatingCurrent: 'nach Erwärmungsstrom',
+  onboard: 'nach Sicherungen am Gerät',
+  sumOnboard: 'nach Sicherungen am Gerät',
+  conductor: 'durch die Leitung begrenzt',
+  maker: 'durch den Hersteller der Endstufe begrenzt',
+  cables: 'Leitungen, hin und zurück',
+  drawn: 'gezeichnet, nicht nachgemessen',
+  taped: 'wie nachgemessen',
+  none: 'nichts auf dem Weg',
+};
+
+/** 'wegen Spannungsfall'; an id without words is said as it is rather than swallowed. */
+export const governs = (id: string): string => GOVERNS[id] ?? id;
+
+/** The same, for the table of runs. */
+export const governsRun: Readonly<
+  Record<'drop' | 'fuse' | 'ampacity' | 'heating' | 'ground' | 'smallest' | 'fixed', string>
+> = {
+  drop: 'Spannungsfall',
+  fuse: 'ihre Sicherung',
+  ampacity: 'Strombelastbarkeit',
+  heating: 'Erwärmung',
+  ground: 'ihre Zuleitung',
+  smallest: 'kleinster im Bestand',
+  fixed: 'von Hand festgelegt',
+};

@@ -1,0 +1,177 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { axe } from '../support/axe.ts';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { layoutFaults } from '../support/layout.ts';
+import { drawn, textOf, untilText } from '../support/reading.ts';
+import { headline } from './support/reading.ts';
+import { TouchUser } from './support/touch.ts';
+
+/**
+ * The screen turned to a customer and to a class, in each light and for each hand, switched by touch on one page. The
+ * example has one thing to stop for: its first fuse is twice as far from the battery as it may be.
+ */
+let browser: Browser;
+let opened: OpenedPage;
+let user: TouchUser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  user = new TouchUser(opened);
+  await untilText(opened.page, '1 to stop for');
+});
+afterAll(async () => {
+  await opened.close();
+  await browser.close();
+});
+
+/** Chooses in the view dialog. */
+async function choose(...choices: readonly string[]): Promise<void> {
+  const work = user.button('Work view');
+  await user.tap((await work.isVisible()) ? work : user.button('View'));
+  const dialog = user.page.getByRole('dialog', { name: 'View' });
+  for (const choice of choices) await user.tap(dialog.getByText(choice, { exact: true }));
+  await user.tap(dialog.getByRole('button', { name: 'Close', exact: true }));
+  await dialog.waitFor({ state: 'detached' });
+  await drawn(user.page);
+}
+
+async function resize(screen: ViewportName): Promise<void> {
+  await user.page.setViewportSize(VIEWPORTS[screen]);
+  await drawn(user.page);
+}
+
+/** What is wrong with the layout, at every size. */
+async function faultsAtEverySize(): Promise<Record<string, string[]>> {
+  const faults: Record<string, string[]> = {};
+  for (const screen of ['tabletPortrait', 'phone', 'projector', 'tablet'] as const) {
+    await resize(screen);
+    faults[screen] = await layoutFaults(user.page);
+  }
+  return faults;
+}
+const NONE = { tabletPortrait: [], phone: [], projector: [], tablet: [] };
+
+/** The accessibility checker's findings in every light; ends on paper. That the dialog brings them is tested by itself. */
+async function axeInEveryLight(): Promise<string[]> {
+  const found: string[] = [];
+  for (const theme of ['sun', 'dark', 'paper']) {
+    await user.page.evaluate((light) => {
+      document.documentElement.dataset.theme = light;
+    }, theme);
+    found.push(...(await axe(user.page)).map((line) => `${theme}: ${line}`));
+  }
+  return found;
+}
+
+const drawingOf = (pane: string) => user.page.getByRole('img', { name: new RegExp(`^${pane}: drawing`) });
+/** Pixels of the stripe's yellow in the picture of a pane. */
+async function yellow(pane: string): Promise<number> {
+  return drawingOf(pane).evaluate((element) => {
+    let count = 0;
+    for (const canvas of element.querySelectorAll('canvas')) {
+      const image = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+      for (let i = 0; i + 3 < image.length; i += 4) {
+        if (image[i] === 255 && image[i + 1] === 204 && image[i + 2] === 0) count += 1;
+      }
+    }
+    return count;
+  });
+}
+
+describe('the work face', () => {
+  it('has the stripe with its length, in every light', async () => {
+    expect(await yellow('Engine bay')).toBeGreaterThan(500);
+    expect(await drawingOf('Engine bay').getAttribute('aria-label')).toMatch(/Longest unprotected stretch \d/);
+    expect(await axeInEveryLight()).toEqual([]);
+  });
+});
+
+describe('the customer face', () => {
+  it('is not finished where there is something to stop for, and shows neither stripe nor fields', async () => {
+    await choose('Customer');
+    await untilText(user.page, 'What protects your car');
+    expect(await headline(user.page)).toBe('Not finished: 1 point to settle before building');
+    expect(await yellow('Engine bay')).toBe(0);
+    expect(await drawingOf('Engine bay').getAttribute('aria-label')).not.toMatch(/nprotected/);
+    expect(await user.page.locator('input:visible, select:visible, textarea:visible').count()).toBe(0);
+    expect(await textOf(user.page)).not.toMatch(/\bsafe\b|nprotected|1 to stop for/i);
+    expect(await axeInEveryLight()).toEqual([]);
+    expect(await faultsAtEverySize()).toEqual(NONE);
+  });
+
+  it('lets an amplifier be changed, and the tools be pulled out', async () => {
+    const { page } = user;
+    await user.tap(user.button(/^Bass amplifier/));
+    await user.tap(user.button('Change Bass amplifier'));
+    await user.write(user.field(/^Rated output/), '600');
+    await untilText(page, '900 W in all');
+    await user.tap(user.button('Done'));
+    await user.tap(user.button('Tools'));
+    await page.getByRole('radiogroup', { name: 'The hand' }).waitFor();
+    await user.tap(user.button('Close tools'));
+    await user.tap(user.button(/^Undo:/));
+    await untilText(page, '1300 W in all');
+  });
+
+  it('is left with one tap', async () => {
+    await user.tap(user.button('Back to work'));
+    await untilText(user.page, '1 to stop for');
+    expect(await yellow('Engine bay')).toBeGreaterThan(500);
+  });
+});
+
+describe('the class face', () => {
+  const FIGURE = /to stop for|\d (A|V|W|mm²|%)(?!\w)|SAE/;
+
+  it('hides every figure and shows it again; the stripe stays', async () => {
+    const { page } = user;
+    const small = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
+    await choose('Class');
+    await user.tap(user.button('Hide figures'));
+    await untilText(page, 'Figures are hidden');
+    const hidden = await textOf(page);
+    expect(hidden).toContain('Main fuse');
+    expect(hidden).toContain('Longest unprotected');
+    expect(hidden).not.toMatch(FIGURE);
+    expect(await drawingOf('Engine bay').getAttribute('aria-label')).not.toMatch(/nprotected/);
+    expect(await yellow('Engine bay')).toBeGreaterThan(500);
+    expect(await axeInEveryLight()).toEqual([]);
+    expect(await faultsAtEverySize()).toEqual(NONE);
+
+    await user.tap(user.button('Show figures'));
+    await untilText(page, '1 to stop for');
+    expect(await textOf(page)).toMatch(/SAE/);
+    const large = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
+    expect(large).toBeGreaterThan(small);
+    expect(await faultsAtEverySize()).toEqual(NONE);
+  });
+});
+
+describe('a hand that draws with the left', () => {
+  const leftOf = async (role: 'region' | 'complementary', name: string) =>
+    (await user.page.getByRole(role, { name }).boundingBox())?.x ?? Number.NaN;
+
+  it('finds shelf and answer on the other side, and all of it after a reload', async () => {
+    const { page } = user;
+    await choose('Dark', 'Left', 'Work');
+    await untilText(page, '1 to stop for');
+    expect(await leftOf('complementary', 'Tools')).toBeGreaterThan(await leftOf('region', 'Answer'));
+    expect(await faultsAtEverySize()).toEqual(NONE);
+    await resize('phone');
+    const pull = await user.button('Show the whole answer').boundingBox();
+    expect(pull?.x).toBeLessThan(VIEWPORTS.phone.width / 2);
+    await resize('tablet');
+    await choose('Customer');
+    expect(await faultsAtEverySize()).toEqual(NONE);
+
+    await page.reload();
+    await untilText(page, 'What protects your car');
+    expect(await leftOf('complementary', 'Tools')).toBeGreaterThan(await leftOf('region', 'Answer'));
+    const root = await page.evaluate(() => ({ ...document.documentElement.dataset }));
+    expect(root).toMatchObject({ theme: 'dark', side: 'left', face: 'customer' });
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).colorScheme)).toBe('dark');
+    opened.expectClean();
+  });
+});

@@ -1,0 +1,74 @@
+/**
+ * Gestures at random in the built page, from a seed: no error, the plan always opens again, and undo to the start gives
+ * the first bytes. `npm test` tries some, the long form 2,000.
+ */
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { launchBrowser, openPage } from '../support/browser.ts';
+import { drawn, untilText } from '../support/reading.ts';
+import { Monkey } from './support/monkey.ts';
+import { savedText, undoButton, undoDepth, untilSaved } from './support/reading.ts';
+import { TouchUser } from './support/touch.ts';
+
+const IS_LONG = process.env.FEEDRUN_LONG === '1';
+const GESTURES = IS_LONG ? 2_000 : 120;
+/** Between looks at the whole: fewer than the history holds. */
+const ROUND = 60;
+const SEED = 20_261_126;
+
+/** What is kept once nothing is left to write. */
+async function settled(page: Page): Promise<string> {
+  await drawn(page);
+  await page.locator('.save-sign:not(.save-saving)').waitFor({ state: 'attached' });
+  return (await savedText(page)) ?? '';
+}
+
+let browser: Awaited<ReturnType<typeof launchBrowser>>;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+it(
+  `${GESTURES} gestures at random leave a plan that opens again, and undo leads back to its first bytes`,
+  async () => {
+    const opened = await openPage(browser, inject('pageUrl'), 'tablet');
+    const user = new TouchUser(opened);
+    const { page } = opened;
+    const log: string[] = [];
+    try {
+      await untilText(page, 'Longest unprotected');
+      // the first change makes the example a plan of one's own
+      await user.write(page.getByLabel('Plan name'), 'Monkey');
+      let first = await untilSaved(page, (text) => text.includes('"name": "Monkey"'));
+      await page.reload();
+      await untilText(page, 'Longest unprotected');
+      const monkey = await Monkey.on(opened, SEED);
+      for (let done = 0; done < GESTURES; done += ROUND) {
+        for (let count = 0; count < ROUND; count += 1) log.push(await monkey.gesture());
+        await monkey.rest();
+        opened.expectClean();
+        const last = await settled(page);
+        const steps = await undoDepth(page);
+        if (steps === 0) expect(last).toBe(first);
+        for (let left = steps; left > 0; left -= 1) await user.tap(undoButton(page));
+        expect(await undoDepth(page)).toBe(0);
+        expect(await settled(page)).toBe(first);
+        for (let left = steps; left > 0; left -= 1) await page.keyboard.press('Control+Shift+z');
+        expect(await settled(page)).toBe(last);
+        await page.reload();
+        await untilText(page, /Longest unprotected|Nothing drawn yet/);
+        expect(await settled(page)).toBe(last);
+        first = last;
+      }
+      opened.expectClean();
+    } catch (error) {
+      throw new Error(`After ${log.length} gestures, the last: ${log.slice(-6).join('; ')}\n${String(error)}`, {
+        cause: error,
+      });
+    } finally {
+      await opened.close();
+    }
+  },
+  IS_LONG ? 900_000 : 90_000,
+);

@@ -1,0 +1,126 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { layoutFaults } from '../support/layout.ts';
+import { drawn, untilText } from '../support/reading.ts';
+import { metres, shownValue, undoButton } from './support/reading.ts';
+import { TouchUser } from './support/touch.ts';
+
+/** A cable over two sheets, and an outline of one's own, by touch on one page. */
+let browser: Browser;
+let opened: OpenedPage;
+let user: TouchUser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en' });
+  opened.page.setDefaultTimeout(6000);
+  user = new TouchUser(opened);
+  await untilText(opened.page, '1 to stop for');
+});
+afterAll(async () => {
+  await opened.close();
+  await browser.close();
+});
+
+const sheets = () => user.page.getByRole('navigation', { name: 'Sheets' });
+const drawing = (title: string) => user.page.getByRole('img', { name: new RegExp(`^${title}: drawing`) });
+
+/** A place of a pane, as a part of its width and height. */
+async function spot(title: string, x: number, y: number): Promise<{ x: number; y: number }> {
+  await drawing(title).waitFor();
+  await drawn(user.page);
+  const box = await drawing(title).boundingBox();
+  if (box === null) throw new Error(`${title} is not to be seen`);
+  return { x: box.x + box.width * x, y: box.y + box.height * y };
+}
+const tapAt = async (title: string, x: number, y: number) => opened.finger.tap(await spot(title, x, y));
+
+async function chooseTerminal(fitting: string, terminal: RegExp): Promise<void> {
+  const tabs = user.page.getByRole('group', { name: `Terminals of ${fitting}`, exact: true });
+  await user.tap(tabs.getByRole('button', { name: terminal }));
+}
+
+/** Opens what stands behind the shelf. */
+async function more(button: string): Promise<void> {
+  await user.tap(user.page.getByRole('button', { name: /^More/ }));
+  await user.tap(
+    user.page.getByRole('region', { name: /fittings/i }).getByRole('button', { name: button, exact: true }),
+  );
+  await drawn(user.page);
+}
+
+describe('several sheets of one vehicle', () => {
+  it('a cable is led from one to another, and is one cable; a sheet goes with what is on it, and comes back', async () => {
+    await user.tap(user.button('New plan'));
+    await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Start this plan', exact: true }));
+    await more('Cargo from the side');
+    await user.take('Amplifier', 'Fittings');
+    await tapAt('Cargo from the side', 0.6, 0.5);
+    await user.tap(sheets().getByRole('button', { name: 'Whole from above', exact: true }));
+    await user.take('Battery', 'Fittings');
+    await tapAt('Whole vehicle', 0.2, 0.6);
+    await user.take('Run', 'The hand');
+    await tapAt('Whole vehicle', 0.2, 0.6);
+    await chooseTerminal('Battery', /positive/);
+    await tapAt('Whole vehicle', 0.62, 0.6);
+    await user.tap(user.button('Continue on another sheet'));
+    await tapAt('Cargo from the side', 0.6, 0.5);
+    await drawn(user.page);
+    expect(await layoutFaults(user.page)).toEqual([]);
+    await untilText(user.page, 'continues at Whole from above');
+
+    // nothing protects the way from the battery to the amplifier: the length said is that of both parts
+    const read = async () => metres(await shownValue(user.page, 'Longest unprotected'));
+    const bothM = await read();
+    await user.tap(undoButton(user.page));
+    const firstM = await read();
+    await user.tap(user.page.getByRole('button', { name: /^Redo:/ }));
+    expect(await read()).toBe(bothM);
+    // the second part goes from the point to the amplifier: nearly half of the side's width
+    expect(bothM - firstM).toBeGreaterThan(0.3);
+    expect(firstM).toBeGreaterThan(1);
+
+    await user.tap(sheets().getByRole('button', { name: 'Change Cargo from the side' }));
+    await user.tap(user.button('Delete the sheet'));
+    await sheets().waitFor({ state: 'detached' });
+    expect(await user.page.getByText('continues at', { exact: false }).count()).toBe(0);
+    await user.tap(undoButton(user.page));
+    await sheets().waitFor();
+    // the sheet that came back is open again
+    await untilText(user.page, 'continues at Whole from above');
+    opened.expectClean();
+  });
+
+  it('an outline is drawn, kept, and a plan begun with it', async () => {
+    await more('Draw its outline');
+    const picture = user.page.getByRole('img', { name: /^The outline from above/ });
+    const box = await picture.boundingBox();
+    if (box === null) throw new Error('The outline is not to be seen');
+    await user.page.getByRole('group', { name: 'Corner 1 of 4' }).waitFor();
+    // on the bare edge at the top, a little behind the middle: a corner, then pulled in
+    const scale = Math.min(box.width / (4.4 + 0.5), box.height / (1.8 + 0.5));
+    const at = (xM: number, yM: number) => ({
+      x: box.x + box.width / 2 + (xM - 2.2) * scale,
+      y: box.y + box.height / 2 + (yM - 0.9) * scale,
+    });
+    await opened.finger.down(at(3.2, 0));
+    await opened.finger.move(at(3.2, 0.3), 4);
+    await opened.finger.up();
+    await user.page.getByRole('group', { name: 'Corner 2 of 5' }).waitFor();
+    expect(await layoutFaults(user.page)).toEqual([]);
+    await user.write(user.page.getByLabel('Name of the template', { exact: true }), 'Notched van');
+    await user.tap(user.button('Keep as template'));
+    await untilText(user.page, 'Notched van is kept as a template.');
+    await user.tap(user.button('Use for this sheet'));
+    await picture.waitFor({ state: 'detached' });
+
+    await user.tap(user.button('New plan'));
+    await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Notched van', exact: true }));
+    await drawing('Whole vehicle').waitFor();
+    expect(await user.page.getByLabel('Plan name', { exact: true }).inputValue()).toBe('Notched van');
+    await more('Draw its outline');
+    await user.page.getByRole('group', { name: 'Corner 1 of 5' }).waitFor();
+    opened.expectClean();
+  });
+});

@@ -1,0 +1,71 @@
+/** Alternatives over the real answer: what the table says is what each whole plan is assessed at. */
+import { fireEvent, screen, within } from '@testing-library/react';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { answerOf, loadAssess } from '../../src/desk/answer.ts';
+import { undo } from '../../src/desk/edit.ts';
+import Alternatives from '../../src/panels/alternatives/Alternatives.tsx';
+import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
+import type { Plan } from '../../src/plan/schema.ts';
+import { emptyVan, sampleVan } from '../plan/support/samplePlan.ts';
+import { renderPanel } from './render.tsx';
+
+const twoRated = (): Plan =>
+  (['front', 'rear'] as const).reduce(
+    (plan, id) => changeFitting(plan, id, { ratedW: { value: id === 'rear' ? 500 : 300, origin: 'told' } }),
+    sampleVan(),
+  );
+
+const cell = (row: string, column: string): string => {
+  const heads = screen.getAllByRole('columnheader').map(({ textContent }) => textContent ?? '');
+  const place = heads.findIndex((head) => head.startsWith(column));
+  const cells = within(screen.getByRole('row', { name: new RegExp(`^${row}`) })).getAllByRole('cell');
+  return cells[place - 1]?.textContent ?? '';
+};
+
+beforeAll(loadAssess);
+
+describe('alternatives side by side', () => {
+  it('give each whole plan its own figures, and the plan itself the figures it has', () => {
+    const plan = twoRated();
+    renderPanel(<Alternatives onClose={() => undefined} />, plan);
+    const feed = answerOf(plan).figures.feed.value;
+    expect(cell('Feed conductor', 'As it is')).toBe(String(feed).replace('sae:', 'SAE '));
+    // clad aluminium carries less: 0.63 of the conductivity of copper never asks for a thinner cable
+    expect(cell('Feed conductor', 'Copper-clad')).not.toBe('');
+    const terminal = (column: string) => Number.parseFloat(cell('Name of rear, at its terminals', column));
+    expect(terminal('Thicker feed')).toBeGreaterThan(terminal('As it is'));
+    expect(terminal('Second battery')).toBeGreaterThan(terminal('As it is'));
+    expect(terminal('Other amplifier')).toBeLessThan(terminal('Thicker feed'));
+  });
+
+  it('change nothing until one is accepted, in one step that can be taken back', () => {
+    const onClose = vi.fn();
+    const plan = twoRated();
+    const { desk } = renderPanel(<Alternatives onClose={onClose} />, plan);
+    expect(desk.getState().plan).toBe(plan);
+    fireEvent.click(screen.getByRole('button', { name: 'Accept: Copper-clad aluminium' }));
+    expect(onClose).toHaveBeenCalled();
+    expect(desk.getState().plan.runs.every(({ conductor }) => conductor.material.value === 'cca10')).toBe(true);
+    undo(desk);
+    expect(desk.getState().plan).toBe(plan);
+  });
+
+  it('take another output, and say what is wrong with one that is none', () => {
+    renderPanel(<Alternatives onClose={() => undefined} />, twoRated());
+    const before = cell('Main fuse', 'Other amplifier');
+    const field = screen.getByLabelText('Output of the other one, W');
+    fireEvent.change(field, { target: { value: '1500' } });
+    fireEvent.blur(field);
+    expect(cell('Main fuse', 'Other amplifier')).not.toBe(before);
+    fireEvent.change(field, { target: { value: 'much' } });
+    fireEvent.blur(field);
+    expect(field.getAttribute('aria-invalid')).toBe('true');
+  });
+
+  it('say why there is none', () => {
+    renderPanel(<Alternatives onClose={() => undefined} />, emptyVan());
+    expect(screen.getByText('No added cable is of copper.')).toBeTruthy();
+    expect(screen.getByText('No amplifier is rated yet, or the sheet has no room.')).toBeTruthy();
+    expect(screen.queryByRole('button', { name: /^Accept:/ })).toBeNull();
+  });
+});
