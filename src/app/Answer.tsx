@@ -1,5 +1,4 @@
 import { lazy, Suspense } from 'react';
-import { GuideOffer } from '../panels/guide/GuideOffer.tsx';
 import { History } from '../panels/shelf/History.tsx';
 import { Icon } from '../panels/shelf/Icon.tsx';
 import { Headline } from '../panels/summary/Headline.tsx';
@@ -16,7 +15,6 @@ const Work = () => (
   <>
     <Headline />
     <div className="answer-scroll">
-      <GuideOffer />
       <Summary />
     </div>
   </>

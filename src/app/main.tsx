@@ -1,9 +1,10 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
-import { startPlan } from '../desk/acts/startPlan.ts';
 import { loadAssess } from '../desk/answer.ts';
+import { openOnDesk } from '../desk/edit.ts';
 import { choice } from '../look/choices.ts';
+import { newId, newPlan } from '../plan/create.ts';
 import { DEFAULT_OUTLINES } from '../plan/outline.ts';
 import { openStore } from '../storage/store.ts';
 import { openTabs } from '../storage/tabs.ts';
@@ -44,12 +45,15 @@ try {
     page: document,
   });
   const startEmpty = () =>
-    startPlan(desk, {
-      ...measuresFor(choice('language'), navigator.languages),
-      name: words.newPlan.untitled,
-      outline: DEFAULT_OUTLINES.panelVan,
-      mirrored: false,
-    });
+    openOnDesk(
+      desk,
+      newPlan({
+        ...measuresFor(choice('language'), navigator.languages),
+        ...{ id: newId(), sheetId: newId(), name: words.newPlan.untitled },
+        ...{ outline: DEFAULT_OUTLINES.panelVan, mirrored: false },
+      }),
+      { isExample: false },
+    );
   listenForKeys(desk, window);
   listenForFiles(keeping, window);
   root.render(

@@ -1,63 +1,9 @@
-/** German as a car electrician speaks it, loaded when it is asked for. What has no language, such as signs of units, is taken from English. */
-import { act, history } from './de/acts.ts';
-import { alternatives } from './de/alternatives.ts';
-import { assumption, regulatedWords, trusts } from './de/assumptions.ts';
-import { cautions } from './de/cautions.ts';
-import { crash } from './de/crash.ts';
-import * as faces from './de/faces.ts';
-import { fieldLabels } from './de/fieldLabels.ts';
-import * as findings from './de/findings/index.ts';
-import { airbagCaution, fittingCautions } from './de/fittingCautions.ts';
-import { choices } from './de/fittingChoices.ts';
-import * as fittings from './de/fittings.ts';
-import { glossary } from './de/glossary.ts';
-import { governs, governsRun } from './de/governs.ts';
-import { guide } from './de/guide.ts';
-import { guideOffer } from './de/guideOffer.ts';
-import * as headline from './de/headline.ts';
-import * as labels from './de/labels.ts';
-import * as laterLabels from './de/laterLabels.ts';
-import { messageActs, messages } from './de/messages.ts';
-import { openRefused, refused } from './de/open.ts';
-import { asProposed, proposing } from './de/propose.ts';
-import * as sheetWords from './de/sheets.ts';
-import * as sketch from './de/sketch.ts';
-import { sourceLine, sourceNote } from './de/sources.ts';
-import { summary } from './de/summary.ts';
-import * as whys from './de/why.ts';
+/** German, loaded when it is asked for. Signs of units have no language: they are those of English. */
+import { de, deAnswer, deLater } from './de.ts';
 import type { Language } from './language.ts';
 
 export const german: Language = {
-  first: () => ({ locale: 'de', ...labels, act, crash, fittings, history, messageActs, messages, sketch }),
-  answer: () => ({
-    asProposed,
-    assumption,
-    cautions,
-    findings,
-    fittings: { ...fittings, ...choices },
-    governs,
-    governsRun,
-    guideOffer,
-    headline,
-    regulatedWords,
-    sourceLine,
-    summary,
-    trusts,
-  }),
-  later: ({ whys: { unitSigns } }) => ({
-    ...laterLabels,
-    ...faces,
-    ...sheetWords,
-    airbagCaution,
-    alternatives,
-    fieldLabels,
-    fittingCautions,
-    glossary,
-    guide,
-    openRefused,
-    proposing,
-    refused,
-    sourceNote,
-    whys: { ...whys, unitSigns },
-  }),
+  first: () => de,
+  answer: () => deAnswer,
+  later: ({ whys: { unitSigns } }) => ({ ...deLater, whys: { ...deLater.whys, unitSigns } }),
 };

@@ -32,6 +32,8 @@ export interface Units {
   temperature(c: number): string;
   /** A bare number, at most that many decimals. */
   number(value: number, decimals?: number): string;
+  /** Figures one after another, kept apart from the decimal sign: '20 A, 30 A', with a decimal comma '20 A; 30 A'. */
+  list(figures: readonly string[]): string;
   /** Six figures and no grouping, so that what is shown can be worked out again. */
   exact(value: number): string;
 }
@@ -96,6 +98,7 @@ export function unitsOf(showLength: ShowLength, locale: string): Units {
     resistance: (ohm) => (Math.abs(ohm) < 1 ? `${three(ohm * 1000)} mΩ` : `${three(ohm)} Ω`),
     temperature: (c) => `${whole(c)} °C`,
     number: (value, digits = 2) => upTo(value, digits),
+    list: (figures) => figures.join(decimalSign === ',' ? '; ' : ', '),
     exact: (value) => String(Number(value.toPrecision(6))).replace('.', decimalSign),
   };
 }

@@ -128,7 +128,7 @@ async function dragged(browser: Browser, page: Page, middle: { x: number; y: num
 }
 
 async function pageFrames(browser: Browser, url: string, fittings: number): Promise<number[]> {
-  const context = await browser.newContext({ viewport: VIEWPORTS.tablet, deviceScaleFactor: 1, locale: 'en-US' });
+  const context = await browser.newContext({ viewport: VIEWPORTS.tablet, deviceScaleFactor: 1, locale: 'en' });
   const page = await context.newPage();
   await page.goto(url);
   await page.getByText('Longest unprotected').first().waitFor();

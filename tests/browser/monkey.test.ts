@@ -11,7 +11,7 @@ import { savedText, undoButton, undoDepth, untilSaved } from './support/reading.
 import { TouchUser } from './support/touch.ts';
 
 const IS_LONG = process.env.FEEDRUN_LONG === '1';
-const GESTURES = IS_LONG ? 2_000 : 120;
+const GESTURES = IS_LONG ? 2_000 : 60;
 /** Between looks at the whole: fewer than the history holds. */
 const ROUND = 60;
 const SEED = 20_261_126;

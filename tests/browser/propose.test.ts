@@ -35,6 +35,24 @@ it('proposes a feed for what is placed: bent, refused in part, accepted, taken b
     await finger.tap(on(0.85, y));
     await user.write(user.field(/^Rated output/), watts);
   }
+  /** A label stands on one side of its fitting: taps on each side until the page says what is selected. */
+  const tapBeside = async (label: string, says: string) => {
+    const box = await page.locator('.sketch-label[data-proposed]', { hasText: label }).last().boundingBox();
+    if (box === null) throw new Error(`No ${label} is proposed.`);
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    const [off, aside] = [box.height / 2 + 16, box.width / 2 + 20];
+    for (const at of [
+      { x, y: y - off },
+      { x, y: y + off },
+      { x: x - aside, y },
+      { x: x + aside, y },
+    ]) {
+      await finger.tap(at);
+      await drawn(page);
+      if ((await textOf(page)).includes(says)) return at;
+    }
+    throw new Error(`Nothing beside the label '${label}' is selected by a tap.`);
+  };
   const before = await undoDepth(page);
   await user.tap(user.button('Propose feed'));
   await page.getByText(/\d+ proposed\. Tap one/).waitFor();
@@ -46,17 +64,12 @@ it('proposes a feed for what is placed: bent, refused in part, accepted, taken b
   expect(await axe(page)).toEqual([]);
 
   // the block, a ghost, is bent to where it fits the car
-  const label = page.locator('.sketch-label[data-proposed]', { hasText: 'Distribution block' }).last();
-  const at = await label.boundingBox();
-  if (at === null) throw new Error('No block is proposed.');
-  const block = { x: at.x + at.width / 2, y: at.y - 14 };
+  const block = await tapBeside('Distribution block', 'Distribution block: one cable feeds');
   await finger.drag(block, { x: block.x - 20, y: block.y + 16 });
   await page.getByText('Distribution block: one cable feeds').waitFor();
   expect(await undoDepth(page)).toBe(before);
 
-  const fuse = await page.locator('.sketch-label[data-proposed]', { hasText: 'Ground point' }).last().boundingBox();
-  if (fuse === null) throw new Error('No ground is proposed.');
-  await finger.tap({ x: fuse.x + fuse.width / 2, y: fuse.y - 14 });
+  await tapBeside('Ground point', 'a short way back beside it');
   await page.getByText('a short way back beside it').waitFor();
   await user.tap(user.button('Refuse'));
   expect(await headline(page)).toMatch(/to fix/);

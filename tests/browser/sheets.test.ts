@@ -71,7 +71,10 @@ describe('several sheets of one vehicle', () => {
     await untilText(user.page, 'continues at Whole from above');
 
     // nothing protects the way from the battery to the amplifier: the length said is that of both parts
-    const read = async () => metres(await shownValue(user.page, 'Longest unprotected'));
+    const read = async () => {
+      await expect.poll(() => shownValue(user.page, 'Longest unprotected')).not.toBe('–');
+      return metres(await shownValue(user.page, 'Longest unprotected'));
+    };
     const bothM = await read();
     await user.tap(undoButton(user.page));
     const firstM = await read();

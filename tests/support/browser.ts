@@ -85,7 +85,7 @@ export async function openPage(
     hasTouch: inHand,
     isMobile: inHand,
     reducedMotion: 'reduce',
-    locale: 'en-US',
+    locale: 'en',
     ...options,
   });
   const faults = recordFaults(context, new URL(url).origin);

@@ -30,7 +30,7 @@ function figureSaid({ value, unit }: Figure, units: Units): string {
 }
 
 const fusesSaid = ({ answer, units }: Column): string =>
-  answer.fuses.map(({ ratingA }) => (ratingA === null ? words.summary.noFigure : units.current(ratingA))).join(', ');
+  units.list(answer.fuses.map(({ ratingA }) => (ratingA === null ? words.summary.noFigure : units.current(ratingA))));
 
 function rowsOf({ plan, answer }: Column): Row[] {
   const { alternatives, summary } = words;

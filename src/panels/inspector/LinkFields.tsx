@@ -38,8 +38,7 @@ function familiesFor({ settings }: Plan, seat: 'holder' | 'post' | 'breaker', ch
 export function LinkFields({ link, answer, plan, seat = 'holder', prefix = '', onTake }: LinkFieldsProps) {
   const units = useUnits();
   const { inspector } = words;
-  const named = (label: string) =>
-    prefix === '' ? label : `${prefix}: ${label.charAt(0).toLowerCase()}${label.slice(1)}`;
+  const named = (label: string) => (prefix === '' ? label : inspector.ofPart(prefix, label));
   const worked = answer?.ratingA ?? null;
   const families: { value: LinkFamily | 'auto'; text: string }[] = [
     { value: 'auto', text: inspector.auto },

@@ -111,7 +111,7 @@ export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }
         <p>
           {strictest.severity === null
             ? words.summary.strictestNothing(limit)
-            : words.summary.strictest(severities[strictest.severity].toLowerCase(), limit)}
+            : words.summary.strictest(severities[strictest.severity], limit)}
         </p>
       </details>
     </>

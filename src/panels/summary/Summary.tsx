@@ -1,5 +1,6 @@
 import { lazy, Suspense } from 'react';
 import { words } from '../../words/answer.ts';
+import { GuideOffer } from '../guide/GuideOffer.tsx';
 import { useAnswer, usePlan } from '../useDesk.ts';
 import { Figures } from './Figures.tsx';
 import { Findings } from './Findings.tsx';
@@ -14,6 +15,7 @@ export function Summary() {
   return (
     <div className="summary">
       <Figures answer={answer} />
+      <GuideOffer />
       <Findings findings={answer.findings} plan={plan} />
       <Suspense fallback={null}>
         <Details />

@@ -13,7 +13,7 @@ function Value({ step }: { step: WhyStep }) {
   const units = useUnits();
   const { value } = step;
   const text =
-    typeof value === 'number' ? units.exact(value) : `[${value.map((member) => units.exact(member)).join(', ')}]`;
+    typeof value === 'number' ? units.exact(value) : `[${units.list(value.map((member) => units.exact(member)))}]`;
   const sign = words.whys.unitSigns[step.unit];
   return (
     <>

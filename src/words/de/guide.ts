@@ -1,6 +1,7 @@
 /** The guided first plan: in each step one sentence on what to do and why. */
 export const guide = {
   label: 'Erster Plan',
+  again: 'Erster Plan',
   step: (n: number, of: number, title: string) => `Schritt ${n} von ${of}: ${title}`,
   leave: 'Verlassen',
   fold: 'Einklappen',

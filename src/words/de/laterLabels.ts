@@ -22,6 +22,8 @@ export const inspector = {
   strapLength: 'Länge des Massebands',
   strapArea: 'Querschnitt des Massebands, mm²',
   rating: 'Nennstrom, A',
+  /** A field of one part of a fitting: 'Pol: Nennstrom, A'. */
+  ofPart: (part: string, label: string) => `${part}: ${label}`,
   family: 'Bauart',
   auto: 'Berechnet',
   fixedRating: 'Festgelegt auf',

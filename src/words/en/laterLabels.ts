@@ -22,6 +22,8 @@ export const inspector = {
   strapLength: 'Length of the strap',
   strapArea: 'Area of the strap, mm²',
   rating: 'Rating, A',
+  /** A field of one part of a fitting: 'Post: rating, A'. */
+  ofPart: (part: string, label: string) => `${part}: ${label.charAt(0).toLowerCase()}${label.slice(1)}`,
   family: 'Family',
   auto: 'Worked out',
   fixedRating: 'Fixed at',

@@ -30,7 +30,7 @@ export const summary = {
     selectivity: 'Selectivity',
   },
   strictest: (severity: string, limit: string) =>
-    `Strictest published set (33 CFR 183.455): ${severity}, limit ${limit}.`,
+    `Strictest published set (33 CFR 183.455): ${severity.toLowerCase()}, limit ${limit}.`,
   strictestNothing: (limit: string) => `Strictest published set (33 CFR 183.455): nothing against it, limit ${limit}.`,
   pullUp: 'Show the whole answer',
   pullDown: 'Show the sketch',

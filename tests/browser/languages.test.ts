@@ -1,0 +1,73 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { axe } from '../support/axe.ts';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { layoutFaults } from '../support/layout.ts';
+import { drawn, untilText } from '../support/reading.ts';
+import { TouchUser } from './support/touch.ts';
+
+/** German, chosen by touch in the view dialog on the example; its names stay as they were given. */
+let browser: Browser;
+let opened: OpenedPage;
+let user: TouchUser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  user = new TouchUser(opened);
+  await untilText(opened.page, '1 to stop for');
+});
+afterAll(async () => {
+  await opened.close();
+  await browser.close();
+});
+
+const pageText = () => user.page.evaluate(() => document.body.innerText);
+const language = () => user.page.evaluate(() => document.documentElement.lang);
+
+describe('German', () => {
+  it('is spoken from when it is chosen: bar, verdict, findings, figures', async () => {
+    await user.tap(user.button('Work view'));
+    await user.choose(user.page.getByRole('dialog', { name: 'View' }).getByLabel('Language'), 'Deutsch');
+    const dialog = user.page.getByRole('dialog', { name: 'Ansicht' });
+    await dialog.waitFor();
+    await user.tap(dialog.getByRole('button', { name: 'Schließen', exact: true }));
+    await untilText(user.page, 'Stopp: 1 Befund');
+    expect(await language()).toBe('de');
+    const text = await pageText();
+    for (const part of ['Arbeitsansicht', 'Einstellungen', 'Leitung', 'Die erste Sicherung kommt nach']) {
+      expect(text).toContain(part);
+    }
+    expect(text).toMatch(/\d,\d{2} V\b/);
+    expect(text).not.toMatch(/\d\.\d{2} V\b/);
+  });
+
+  it('is accessible, and neither cut off nor overlapping at any size', async () => {
+    expect(await axe(user.page)).toEqual([]);
+    const faults: Record<string, string[]> = {};
+    for (const screen of ['tabletPortrait', 'phone', 'projector', 'tablet'] as const) {
+      await user.page.setViewportSize(VIEWPORTS[screen]);
+      await drawn(user.page);
+      faults[screen] = await layoutFaults(user.page);
+    }
+    expect(faults).toEqual({ tabletPortrait: [], phone: [], projector: [], tablet: [] });
+  });
+
+  it('is spoken in what opens on demand: settings and a why', async () => {
+    await user.tap(user.button('Einstellungen'));
+    const settings = user.page.getByRole('dialog', { name: 'Einstellungen' });
+    await settings.getByText('Regelsatz für die ungesicherte Länge').waitFor();
+    await user.tap(settings.getByRole('button', { name: 'Schließen', exact: true }).first());
+    await user.tap(user.page.getByRole('list', { name: 'Werte' }).getByRole('button', { name: /^Max. Spannungsfall/ }));
+    const why = user.page.getByRole('dialog', { name: /: warum$/ });
+    await why.getByRole('table').first().waitFor();
+    expect(await why.innerText()).toMatch(/\d,\d/);
+    await user.tap(why.getByRole('button', { name: 'Schließen', exact: true }).first());
+  });
+
+  it('is still spoken on the next visit', async () => {
+    await user.page.reload();
+    await untilText(user.page, 'Stopp: 1 Befund');
+    expect(await language()).toBe('de');
+  });
+});
