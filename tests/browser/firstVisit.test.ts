@@ -190,6 +190,8 @@ describe('why', () => {
     const labels = ['Feed conductor', 'Main fuse', 'Worst drop', 'Longest unprotected'] as const;
     const worked: Partial<Record<FigureLabel, number>> = {};
     const shown: Partial<Record<FigureLabel, string>> = {};
+    // what lies below the first look comes by itself, and last
+    await untilText(page, 'What was checked');
     const before = await page.getByRole('region', { name: 'Answer' }).innerText();
     for (const label of labels) {
       shown[label] = await shownValue(page, label);
