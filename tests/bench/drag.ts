@@ -28,6 +28,10 @@ const FRAME_MS = 16.7;
 const CACHE = 'node_modules/.cache/feedrun/drag';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
+/** Rows above and below the middle of the board, from a share of them all, m: nothing lies over what is dragged. */
+const clearOfMiddle = (share: number): number =>
+  Math.round((share < 0.5 ? 3.4 * share : 1.6 + 3.4 * share) * 1e4) / 1e4;
+
 /** A bench board of the largest size with the fittings in rows, and the main fuse in the very middle: where the pane's is. */
 function spreadPlan(fittings: number): Plan {
   const plan = planOfRuns(fittings - 1, 'auto');
@@ -36,7 +40,7 @@ function spreadPlan(fittings: number): Plan {
   const rows = Math.ceil(plan.fittings.length / columns);
   const at = (index: number) => ({
     xM: Math.round((((index % columns) + 0.5) * 120_000) / columns) / 10_000,
-    yM: Math.round(((Math.floor(index / columns) + 0.25) * 50_000) / rows) / 10_000,
+    yM: clearOfMiddle((Math.floor(index / columns) + 0.5) / rows),
   });
   return {
     ...plan,
