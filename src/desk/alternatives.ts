@@ -10,12 +10,20 @@ import { answerOf } from './answer.ts';
 import type { Desk } from './desk.ts';
 import { commit } from './edit.ts';
 
-/** The runs that are of the size of the feed: the conductor that the large figure speaks of. */
+/** Two currents that differ by no more than this share are one: they are worked out, and rounded, apart. */
+const SAME_CURRENT = 1e-9;
+
+/** The runs that carry what the conductor of the large figure carries: the feed, not branches of the same size. */
 function feedOf(plan: Plan): Sized[] {
   const { runs, figures } = answerOf(plan);
+  const feed = runs.find(({ runId }) => runId === figures.feed.places[0]?.id);
   const isPower = (runId: string) => plan.runs.find(({ id }) => id === runId)?.kind === 'power';
-  return runs.flatMap(({ runId, gauge }) =>
-    gauge !== null && gauge === figures.feed.value && isPower(runId) ? [{ runId, gauge }] : [],
+  if (feed === undefined || feed.fullA === null) return [];
+  const feedA = feed.fullA;
+  return runs.flatMap(({ runId, gauge, fullA }) =>
+    gauge !== null && isPower(runId) && fullA !== null && Math.abs(fullA - feedA) <= SAME_CURRENT * feedA
+      ? [{ runId, gauge }]
+      : [],
   );
 }
 
@@ -28,7 +36,7 @@ export function alternativesOf(
   return [
     { id: 'thickerFeed', plan: feed.length === 0 ? null : thickerFeed(plan, feed) },
     { id: 'copperClad', plan: copperClad(plan) },
-    { id: 'secondBattery', plan: secondBattery(plan, nameOf, newId) },
+    { id: 'secondBattery', plan: secondBattery(plan, { fitting: nameOf }, newId) },
     { id: 'otherAmplifier', plan: other === null ? null : otherAmplifier(plan, other) },
   ];
 }

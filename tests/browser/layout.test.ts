@@ -66,12 +66,8 @@ const STATES: readonly (readonly [string, (user: TouchUser) => Promise<void>])[]
 
 const SCREENS: readonly ViewportName[] = ['tablet', 'tabletPortrait', 'phone', 'projector'];
 
-/** What holds with the longest names mostly holds with short ones: those go over two of the screens, all in the long form. */
-const plansOn = (screen: ViewportName) =>
-  process.env.FEEDRUN_LONG === '1' || screen === 'tablet' || screen === 'phone' ? PLANS : PLANS.slice(1);
-
 describe.each(SCREENS)('%s', (screen) => {
-  it.each(plansOn(screen))('$plan: all in sight, nothing on anything else, fit for fingers', async ({ prepare }) => {
+  it.each(PLANS)('$plan: all in sight, nothing on anything else, fit for fingers', async ({ prepare }) => {
     // the finger tests every screen alike: a projector is hung beside a touch screen as well
     opened = await openPage(browser, inject('pageUrl'), screen, { hasTouch: true });
     const user = new TouchUser(opened);

@@ -2,7 +2,7 @@
  * Mutation run over the calc room: every operator, comparison, number, call and statement made wrong in turn, and the
  * tests of the room must notice. What no test can notice stands in `answered.json` with the reason.
  *
- *     run.ts                    a slice of the mutants, chosen by seed (--seed 7, --count 40)
+ *     run.ts                    a slice of the mutants, chosen by seed (--seed 7, --count 60)
  *     run.ts --long             all of them, the answered ones too
  *     run.ts --long fuse/       those of one folder or file; --quick leaves slow tests out and what
  *                               works while modules load, for a look round: it shows more survivors than there are
@@ -21,7 +21,7 @@ interface Answers {
 
 const ROOT = resolve(import.meta.dirname, '../..');
 const ROOM = join(ROOT, 'src/calc');
-const SLICE = 40;
+const SLICE = 60;
 const QUICK_MS = 300;
 
 const { values, positionals } = parseArgs({

@@ -1,8 +1,11 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { act, fireEvent, screen } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import type { Desk } from '../../src/desk/desk.ts';
 import Inspector from '../../src/panels/inspector/Inspector.tsx';
 import { newFitting } from '../../src/plan/create.ts';
+import { openPlan } from '../../src/plan/open.ts';
 import type { Fitting, FittingKind, FittingOf, Plan, Run } from '../../src/plan/schema.ts';
 import { words } from '../../src/words/full.ts';
 import { examplePlan } from './fixture.ts';
@@ -50,6 +53,27 @@ describe('every kind of fitting', () => {
     const labels = fields.map((field) => document.querySelector(`label[for="${field.id}"]`)?.textContent ?? '');
     expect(labels.every((label) => label !== '')).toBe(true);
     expect(new Set(labels).size).toBe(labels.length);
+  });
+
+  it('a continuation point: both places under the names of their sheets, and a way to the other one', () => {
+    const file = readFileSync(join(import.meta.dirname, '../fixtures/plans/v3/sheets.json'), 'utf8');
+    const opened = openPlan(file);
+    if (!opened.ok) throw new Error(opened.reason.code);
+    const desk = inspect(opened.plan, 'fitting', 'on');
+    const places = screen
+      .getAllByRole('group')
+      .map((group) => [
+        group.querySelector('legend')?.textContent,
+        [...group.querySelectorAll('label')].map(({ textContent }) => textContent),
+      ]);
+    const axes = ['From the nose', 'From the right side'];
+    expect(places).toEqual([
+      ['On Bay', axes],
+      ['On Whole', axes],
+    ]);
+    expect(desk.getState().sheetId).not.toBe('bay');
+    fireEvent.click(screen.getByRole('button', { name: 'Go to Bay' }));
+    expect(desk.getState().sheetId).toBe('bay');
   });
 
   it.each(['alternator', 'jumpPost', 'takeOff', 'charger', 'relay', 'switch', 'capacitor', 'breaker'] as const)(

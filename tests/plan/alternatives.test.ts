@@ -23,7 +23,7 @@ const newId = (): string => {
   next += 1;
   return `new${next}`;
 };
-const second = (plan: Plan) => secondBattery(plan, (kind) => kind, newId);
+const second = (plan: Plan) => secondBattery(plan, { fitting: (kind) => kind }, newId);
 
 describe('a thicker feed', () => {
   it('takes the next size that the shop holds, of the same kind', () => {
@@ -46,6 +46,14 @@ describe('a thicker feed', () => {
     expect(thicker?.runs.map(({ id, conductor }) => [id, conductor.size])).toEqual(
       plan.runs.map(({ id }) => [id, id === 'feed' || id === 'long' ? 'sae:2' : 'auto']),
     );
+  });
+
+  it('tells of the cable what was assumed: it is bought marked', () => {
+    const thicker = thickerFeed(sampleVan(), [{ runId: 'feed', gauge: 'sae:4' }]);
+    expect(thicker?.runs.find(({ id }) => id === 'feed')?.conductor).toMatchObject({
+      material: { value: 'copper', origin: 'told' },
+      insulationC: { value: 105, origin: 'told' },
+    });
   });
 
   it('is none where the largest size is in already, or a run is gone', () => {

@@ -1,10 +1,11 @@
-import type { Assessment, Figure } from '../../assess/answer.ts';
+import type { Assessment } from '../../assess/answer.ts';
 import { answerOf } from '../../desk/answer.ts';
 import type { Alternative } from '../../plan/alternatives/alternative.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { headlineOf } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId, type Units, unitsFor } from '../../words/index.ts';
+import { figureSaid } from '../summary/figureSaid.ts';
 import { FindingChanges } from './FindingChanges.tsx';
 
 interface Column {
@@ -20,13 +21,6 @@ interface Row {
   readonly key: string;
   readonly label: string;
   said(column: Column): string;
-}
-
-function figureSaid({ value, unit }: Figure, units: Units): string {
-  if (value === null) return words.summary.noFigure;
-  if (typeof value === 'string') return units.gauge(value);
-  if (unit === 'A') return units.current(value);
-  return unit === 'V' ? units.voltage(value) : units.length(value);
 }
 
 const fusesSaid = ({ answer, units }: Column): string =>

@@ -1,17 +1,10 @@
-import type { Assessment, Figure as FigureAnswer, RuleId } from '../../assess/answer.ts';
+import type { Assessment, RuleId } from '../../assess/answer.ts';
 import { words } from '../../words/answer.ts';
-import type { Units } from '../../words/index.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useUnits } from '../useDesk.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
-
-function said({ value, unit }: FigureAnswer, units: Units): string {
-  if (value === null) return words.summary.noFigure;
-  if (typeof value === 'string') return units.gauge(value);
-  if (unit === 'A') return units.current(value);
-  return unit === 'V' ? units.voltage(value) : units.length(value);
-}
+import { figureSaid } from './figureSaid.ts';
 
 /** Why a figure is missing: no answer is an answer too. */
 function missing(id: FigureId, { findings }: Assessment): string {
@@ -91,7 +84,7 @@ export function Figures({ answer }: { answer: Assessment }) {
           key={id}
           id={id}
           label={label}
-          value={said(figure, units)}
+          value={figureSaid(figure, units)}
           governs={[
             figure.value === null ? missing(id, answer) : extra,
             figure.governs === null ? '' : words.governs(figure.governs),

@@ -18,14 +18,23 @@ export function nextInStock(stock: readonly string[], gauge: string): string | n
   return larger[0] ?? null;
 }
 
-/** The plan with the feed one size of the stock thicker, fixed; null when no larger size is held. */
+/**
+ * The plan with the feed one size of the stock thicker, fixed; null when no larger size is held. What is assumed of it is
+ * told then: a cable that is yet to be bought is bought marked, and a fixed size of which nothing is told counts as one
+ * that lies there unmarked.
+ */
 export function thickerFeed(plan: Plan, feed: readonly Sized[]): Plan | null {
   let thicker = plan;
   for (const { runId, gauge } of feed) {
     const size = nextInStock(plan.settings.stock, gauge);
     const run = plan.runs.find(({ id }) => id === runId);
     if (size === null || run === undefined) return null;
-    thicker = changeRun(thicker, runId, { conductor: { ...run.conductor, size } });
+    const { material, insulationC } = run.conductor;
+    const bought = {
+      material: { value: material.value, origin: 'told' },
+      insulationC: { value: insulationC.value, origin: 'told' },
+    } as const;
+    thicker = changeRun(thicker, runId, { conductor: { ...run.conductor, ...bought, size } });
   }
   return thicker === plan ? null : thicker;
 }

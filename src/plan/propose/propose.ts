@@ -150,7 +150,7 @@ const freeOutput = (plan: Plan, { id, outputs }: FittingOf<'block'>): string | u
   outputs.find(({ terminal, link }) => link !== null && !isJoined(plan, { fittingId: id, terminal }))?.terminal;
 
 /** Another source on the same block, with a fuse of its own. */
-function joinSource(builder: Builder, source: Fitting, hub: TerminalRef): void {
+export function joinSource(builder: Builder, source: Fitting, hub: TerminalRef): void {
   const post = postOf(source);
   if (post === null) return;
   const start = firstFuse(builder, { ref: post, kind: 'open', fused: false }, builder.at(hub));
@@ -158,7 +158,7 @@ function joinSource(builder: Builder, source: Fitting, hub: TerminalRef): void {
 }
 
 /** A battery whose negative post is joined to nothing gets the way back beside it. */
-function groundSource(builder: Builder, source: Fitting): void {
+export function groundSource(builder: Builder, source: Fitting): void {
   if (source.kind !== 'battery' || source.strap !== null) return;
   addGround(builder, { fittingId: source.id, terminal: 'negative' }, 'groundSource');
 }

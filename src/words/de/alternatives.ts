@@ -9,7 +9,7 @@ const names: Readonly<Record<AlternativeId, string>> = {
 };
 
 const what: Readonly<Record<AlternativeId, string>> = {
-  thickerFeed: 'Die Zuleitung eine Größe des Bestands größer.',
+  thickerFeed: 'Die Zuleitung eine Größe des Bestands größer, gekennzeichnet mit derselben Klasse gekauft.',
   copperClad: 'Jede zusätzliche Leitung aus Aluminium, mit 10 % Kupfer kaschiert.',
   secondBattery: 'Eine zweite Batterie neben der größten Endstufe, mit eigener Sicherung und Masse.',
   otherAmplifier: 'Eine andere Leistung an Stelle einer Endstufe.',

@@ -9,7 +9,7 @@ const names: Readonly<Record<AlternativeId, string>> = {
 };
 
 const what: Readonly<Record<AlternativeId, string>> = {
-  thickerFeed: 'The feed one size of the stock larger.',
+  thickerFeed: 'The feed one size of the stock larger, bought marked with the same class.',
   copperClad: 'Every added cable of aluminium clad with 10 % copper.',
   secondBattery: 'A second battery beside the largest amplifier, with its own fuse and ground.',
   otherAmplifier: 'Another output in the place of one amplifier.',
