@@ -39,11 +39,15 @@ export function act(id: string | null, what: string | null): string {
 
 const steps = (depth: number): string => `${depth} ${depth === 1 ? 'Schritt' : 'Schritte'}`;
 
+/** On a narrow tile they break where a soft hyphen (U+00AD) lets them. */
+const UNDO = 'Rück\u00ADgängig';
+const REDO = 'Wieder\u00ADholen';
+
 export const history = {
-  undo: 'Rückgängig',
-  redo: 'Wiederholen',
+  undo: UNDO,
+  redo: REDO,
   undoLabel: (what: string, depth: number) =>
-    depth === 0 ? 'Rückgängig: nichts zurückzunehmen' : `Rückgängig: ${what}, ${steps(depth)}`,
+    depth === 0 ? `${UNDO}: nichts zurückzunehmen` : `${UNDO}: ${what}, ${steps(depth)}`,
   redoLabel: (what: string, depth: number) =>
-    depth === 0 ? 'Wiederholen: nichts zurückzuholen' : `Wiederholen: ${what}, ${steps(depth)}`,
+    depth === 0 ? `${REDO}: nichts zurückzuholen` : `${REDO}: ${what}, ${steps(depth)}`,
 } as const;

@@ -3,13 +3,13 @@ import type { AlternativeId } from '../../plan/alternatives/alternative.ts';
 
 const names: Readonly<Record<AlternativeId, string>> = {
   thickerFeed: 'Dickere Zuleitung',
-  copperClad: 'Kupferkaschiertes Aluminium',
+  copperClad: 'Alu, verkupfert',
   secondBattery: 'Zweite Batterie',
   otherAmplifier: 'Andere Endstufe',
 };
 
 const what: Readonly<Record<AlternativeId, string>> = {
-  thickerFeed: 'Die Zuleitung eine Größe des Bestands größer, gekennzeichnet mit derselben Klasse gekauft.',
+  thickerFeed: 'Die Zuleitung eine Größe dicker, mit derselben Klasse gekauft.',
   copperClad: 'Jede zusätzliche Leitung aus Aluminium, mit 10 % Kupfer kaschiert.',
   secondBattery: 'Eine zweite Batterie neben der größten Endstufe, mit eigener Sicherung und Masse.',
   otherAmplifier: 'Eine andere Leistung an Stelle einer Endstufe.',
