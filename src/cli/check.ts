@@ -2,7 +2,7 @@
  * `npm test`: types, lint, unused code, then the tests from fast to slow. Stops at the first step that fails.
  * Ends with the time taken and one line 'N passed, N failed' over all tests that ran.
  */
-import { spawn } from 'node:child_process';
+import { spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -42,42 +42,23 @@ const MUTATION: Step = {
   args: ['tests/mutation/run.ts', ...(isLong ? ['--long'] : [])],
 };
 
-/** Steps in their order; those of one line run side by side, the slower first: the browser waits more than it works. */
-const STEPS: readonly (readonly Step[])[] = [
-  [types('tsconfig.json'), types('src/calc/tsconfig.json'), types('src/geom/tsconfig.json')],
-  [{ name: 'lint and format', program: '@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings'] }],
-  [{ name: 'unused code', program: 'knip/bin/knip.js', args: ['--no-progress'] }],
-  [tests('unit')],
-  [tests('dom')],
-  // the slice takes less than a minute, all of them an hour
-  ...(isLong ? [[tests('browser')], [MUTATION]] : [[tests('browser'), MUTATION]]),
+const STEPS: readonly Step[] = [
+  types('tsconfig.json'),
+  types('src/calc/tsconfig.json'),
+  types('src/geom/tsconfig.json'),
+  { name: 'lint and format', program: '@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings'] },
+  { name: 'unused code', program: 'knip/bin/knip.js', args: ['--no-progress'] },
+  tests('unit'),
+  tests('dom'),
+  // the slice takes half a minute, all of them an hour
+  ...(isLong ? [tests('browser'), MUTATION] : [MUTATION, tests('browser')]),
 ];
 
-/** Runs one step with this Node, and says whether it passed. The output of one that runs beside another comes at its end. */
-function runStep(step: Step, isBeside: boolean): Promise<boolean> {
-  const title = `\n== ${step.name}`;
-  if (!isBeside) console.log(title);
+/** Runs one step in the foreground, with this Node, and says whether it passed. */
+function runStep(step: Step): boolean {
+  console.log(`\n== ${step.name}`);
   const program = join(ROOT, 'node_modules', step.program);
-  const child = spawn(process.execPath, [program, ...step.args], {
-    cwd: ROOT,
-    stdio: isBeside ? ['ignore', 'pipe', 'pipe'] : 'inherit',
-  });
-  let said = '';
-  const hear = (part: Buffer) => {
-    said += part.toString();
-  };
-  child.stdout?.on('data', hear);
-  child.stderr?.on('data', hear);
-  return new Promise((resolve) => {
-    child.on('close', (code) => {
-      if (isBeside) console.log(`${title}\n${said}`);
-      resolve(code === 0);
-    });
-    child.on('error', (error) => {
-      console.error(error.message);
-      resolve(false);
-    });
-  });
+  return spawnSync(process.execPath, [program, ...step.args], { cwd: ROOT, stdio: 'inherit' }).status === 0;
 }
 
 /** Adds a step's counts. A step that failed without a failed test (it crashed, or a file did not load) counts as one. */
@@ -88,21 +69,17 @@ function addCounts(total: Counts, report: string, passed: boolean): void {
   total.failed += passed ? failed : Math.max(failed, 1);
 }
 
-async function main(): Promise<void> {
+function main(): void {
   if (isLong) process.env.FEEDRUN_LONG = '1';
   rmSync(REPORTS, { recursive: true, force: true });
   mkdirSync(REPORTS, { recursive: true });
   const startMs = performance.now();
   const total: Counts = { passed: 0, failed: 0 };
-  let failedStep: Step | undefined;
-  for (const steps of STEPS) {
-    const passed = await Promise.all(steps.map((step, index) => runStep(step, index > 0)));
-    for (const [index, step] of steps.entries()) {
-      if (step.report !== undefined) addCounts(total, step.report, passed[index] === true);
-      if (passed[index] !== true) failedStep ??= step;
-    }
-    if (failedStep !== undefined) break;
-  }
+  const failedStep = STEPS.find((step) => {
+    const passed = runStep(step);
+    if (step.report !== undefined) addCounts(total, step.report, passed);
+    return !passed;
+  });
   const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
   console.log(
     failedStep ? `\nStopped at: ${failedStep.name}, after ${seconds} s` : `\nAll steps passed in ${seconds} s`,
@@ -113,4 +90,4 @@ async function main(): Promise<void> {
   process.exitCode = failedStep ? 1 : 0;
 }
 
-await main();
+main();
