@@ -59,10 +59,15 @@ export class Monkey {
   }
 
   private async onAFitting(): Promise<Place> {
-    const labels = this.opened.page.locator('.sketch-label');
-    const count = await labels.count();
-    const box = count === 0 ? null : await labels.nth(Math.floor(this.random() * count)).boundingBox();
-    if (box === null) return this.anywhere();
+    // all at one moment: a label may be gone with the next
+    const boxes = await this.opened.page.locator('.sketch-label').evaluateAll((labels) =>
+      labels.map((label) => {
+        const { x, y } = label.getBoundingClientRect();
+        return { x, y };
+      }),
+    );
+    const box = boxes[Math.floor(this.random() * boxes.length)];
+    if (box === undefined) return this.anywhere();
     // a label stands beside its fitting
     return { x: box.x + this.between(-40, 40), y: box.y + this.between(-60, 20) };
   }
