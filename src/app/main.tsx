@@ -26,6 +26,13 @@ async function fetchExample(): Promise<string> {
   return answer.text();
 }
 
+/** Some browsers have no idle time to tell of. */
+const whenIdle = (run: () => Promise<unknown>): void => {
+  const calmly = () => void run().catch(() => undefined);
+  if ('requestIdleCallback' in window) window.requestIdleCallback(calmly, { timeout: 3000 });
+  else setTimeout(calmly, 1000);
+};
+
 const element = document.getElementById('root');
 if (element === null) throw new Error('index.html has no element #root.');
 const root = createRoot(element);
@@ -54,6 +61,8 @@ try {
       }),
       { isExample: false },
     );
+  // when there is nothing better to do: the page works drafts out by itself until then
+  whenIdle(() => import('../desk/answering.ts').then(({ answerDrafts }) => answerDrafts(desk)));
   listenForKeys(desk, window);
   listenForFiles(keeping, window);
   root.render(

@@ -16,6 +16,12 @@ export function loadAssess(): Promise<void> {
 
 const answers = new WeakMap<Plan, Assessment>();
 
+/** Works the answer out here and now. Throws before `loadAssess` has settled. */
+export function assessNow(plan: Plan): Assessment {
+  if (assess === null) throw new Error('An answer was asked for before the assessment was loaded.');
+  return assess(plan);
+}
+
 /**
  * The assessment of a plan, worked out once per plan object: plans are never changed in place.
  * Throws before `loadAssess` has settled: nothing that shows an answer is rendered until then.
@@ -23,8 +29,12 @@ const answers = new WeakMap<Plan, Assessment>();
 export function answerOf(plan: Plan): Assessment {
   const known = answers.get(plan);
   if (known !== undefined) return known;
-  if (assess === null) throw new Error('An answer was asked for before the assessment was loaded.');
-  const answer = assess(plan);
+  const answer = assessNow(plan);
   answers.set(plan, answer);
   return answer;
+}
+
+/** Keeps an answer that was worked out elsewhere, where there is none yet. */
+export function keepAnswer(plan: Plan, answer: Assessment): void {
+  if (!answers.has(plan)) answers.set(plan, answer);
 }

@@ -74,6 +74,10 @@ interface Tracked {
 export interface DeskState extends Tracked {
   /** The plan as the gesture under way would leave it; null when the hand is still. */
   draft: Plan | null;
+  /** The draft whose answer is shown, where drafts are answered beside the page (`Answering`); null where the draft's own is. */
+  answered: Plan | null;
+  /** What is shown of the answer is old: the draft has long been another. */
+  isBehind: boolean;
   /** The act that the gesture under way would be; null when the hand is still. */
   gesture: string | null;
   selection: Selection | null;
@@ -97,6 +101,9 @@ export interface DeskState extends Tracked {
   isExample: boolean;
 }
 
+/** No gesture is under way. */
+export const HAND_STILL = { draft: null, answered: null, isBehind: false, gesture: null } as const;
+
 export const HISTORY_LIMIT = 500;
 
 export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers: boolean }) {
@@ -105,8 +112,7 @@ export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers
       (): DeskState => ({
         plan,
         act: null,
-        draft: null,
-        gesture: null,
+        ...HAND_STILL,
         selection: null,
         sheetId: null,
         outlineOf: null,
@@ -131,6 +137,10 @@ export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers
 
 export type Desk = ReturnType<typeof createDesk>;
 
-/** The plan to show and to answer for: the draft while a gesture is under way, else the plan with what is proposed. */
+/** The plan to show: the draft while a gesture is under way, else the plan with what is proposed. */
 export const shownPlan = (state: Pick<DeskState, 'plan' | 'draft'> & Partial<Pick<DeskState, 'proposal'>>): Plan =>
   state.draft ?? wholePlan(state);
+
+/** The plan to answer for: the one shown, or where its answer is still being worked out, the one before. */
+export const answeredPlan = (state: Pick<DeskState, 'plan' | 'draft' | 'answered' | 'proposal'>): Plan =>
+  state.draft === null ? wholePlan(state) : (state.answered ?? state.draft);

@@ -5,7 +5,7 @@
 import { newId } from '../plan/create.ts';
 import { partWhole, stillOpen } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';
-import type { Desk, DeskState, Message } from './desk.ts';
+import { type Desk, type DeskState, HAND_STILL, type Message } from './desk.ts';
 import { keptSelection } from './selection.ts';
 import { NOTHING_PROPOSED, wholePlan } from './whole.ts';
 
@@ -26,7 +26,7 @@ export function commit(desk: Desk, act: string, edit: Edit, aftermath: Aftermath
 
 /** Starts a gesture that would be `act`; one under way is dropped. The plan stays as it is until the commit. */
 export function beginGesture(desk: Desk, act: string): void {
-  desk.setState({ gesture: act, draft: null });
+  desk.setState({ ...HAND_STILL, gesture: act });
 }
 
 /**
@@ -53,7 +53,7 @@ export function commitGesture(desk: Desk, aftermath: Aftermath = {}): boolean {
 export function cancelGesture(desk: Desk): void {
   const { gesture, draft, selection, ...state } = desk.getState();
   if (gesture === null && draft === null) return;
-  desk.setState({ gesture: null, draft: null, selection: keptSelection(wholePlan(state), selection) });
+  desk.setState({ ...HAND_STILL, selection: keptSelection(wholePlan(state), selection) });
 }
 
 /** One step back. A gesture under way is dropped first; a selection of what is then gone goes too. */
@@ -74,8 +74,7 @@ export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean
   untracked(desk, {
     plan,
     act: null,
-    draft: null,
-    gesture: null,
+    ...HAND_STILL,
     selection: null,
     sheetId: null,
     outlineOf: null,
@@ -95,12 +94,11 @@ function settle(desk: Desk, act: string, edited: Plan, aftermath: Aftermath): bo
   if (edited === wholePlan(state) && aftermath.proposal === undefined) return false;
   const left = partWhole(state.plan, edited, aftermath.proposal ?? state.proposal);
   const kept = aftermath.selection === undefined ? selection : aftermath.selection;
-  const still = { draft: null, gesture: null };
   if (left.plan === state.plan) {
     // only what is proposed has changed: no step of history, and nothing to take back
     const { proposal } = left;
     const whole = wholePlan(left);
-    desk.setState({ ...aftermath, ...still, message, proposal, selection: keptSelection(whole, kept) });
+    desk.setState({ ...aftermath, ...HAND_STILL, message, proposal, selection: keptSelection(whole, kept) });
     return true;
   }
   const next = isExample ? { ...left.plan, id: becomeCopy(desk) } : left.plan;
@@ -109,7 +107,7 @@ function settle(desk: Desk, act: string, edited: Plan, aftermath: Aftermath): bo
     // whatever is said already weighs more
     message: isExample ? (message ?? copied) : lasting(message),
     ...aftermath,
-    ...still,
+    ...HAND_STILL,
     plan: next,
     proposal: left.proposal,
     act,

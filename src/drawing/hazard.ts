@@ -1,6 +1,8 @@
-import type { Assessment, RunAnswer, SourceAnswer } from '../assess/answer.ts';
+import type { Assessment, SourceAnswer } from '../assess/answer.ts';
+import { runBriefs } from '../assess/brief.ts';
 import { pointAlong, polylineLength, splitPolyline } from '../geom/polyline.ts';
 import { strokePx } from '../look/tokens.ts';
+import { runById } from '../plan/byId.ts';
 import { runPoints } from '../plan/runs.ts';
 import type { Plan, Point, Run } from '../plan/schema.ts';
 import { halfPlatePx } from './fittings.ts';
@@ -29,14 +31,14 @@ function firstPart(points: readonly Point[], share: number): Point[] {
 }
 
 /**
- * The stretches that no device protects, one for each run that has one. A length counts cable (slack, rise, tape); on
- * the sheet the same share of the drawn line is striped, beginning at the source.
+ * The stretches of a sheet that no device protects, one for each run that has one. A length counts cable (slack, rise,
+ * tape); on the sheet the same share of the drawn line is striped, beginning at the source.
  */
-export function drawHazards(plan: Plan, answer: Assessment): HazardShape[] {
-  const answers = new Map<string, RunAnswer>(answer.runs.map((run) => [run.runId, run]));
-  return plan.runs.flatMap((run) => {
-    const of = answers.get(run.id);
-    if (of === undefined || !(of.unprotectedM > 0)) return [];
+export function drawHazards(plan: Plan, sheetId: string, answer: Assessment): HazardShape[] {
+  return runBriefs(answer).flatMap((of) => {
+    if (!(of.unprotectedM > 0)) return [];
+    const run = runById(plan, of.runId);
+    if (run?.sheetId !== sheetId) return [];
     const source = answer.sources.find(({ runIds }) => runIds.includes(run.id));
     const points = runPoints(plan, run);
     const fromSource = isFedFromTo(plan, run, source) ? points.reverse() : points;

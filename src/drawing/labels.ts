@@ -2,7 +2,8 @@
  * What stands beside fittings and runs: the user's own name and one line of figures. The words come from outside, so
  * that the drawing is the same in every language.
  */
-import type { Assessment, FuseAnswer, RunAnswer, SourceAnswer } from '../assess/answer.ts';
+import type { Assessment, SourceAnswer } from '../assess/answer.ts';
+import { fuseRatingA, type RunBrief, runBrief } from '../assess/brief.ts';
 import { between, distance } from '../geom/point.ts';
 import { polylineLength, segmentsOf } from '../geom/polyline.ts';
 import { placeOn, runPoints } from '../plan/runs.ts';
@@ -27,17 +28,13 @@ export interface LabelWords {
   separator: string;
 }
 
-function ratedFuse(fuses: readonly FuseAnswer[], fittingId: string): number | null {
-  return fuses.find((fuse) => fuse.fittingId === fittingId && fuse.terminal === null)?.ratingA ?? null;
-}
-
 /** The one figure that tells a fitting from others of its kind. */
 function fittingFigures(fitting: Fitting, answer: Assessment, words: LabelWords): string {
   switch (fitting.kind) {
     case 'fuse':
     case 'breaker':
     case 'battery': {
-      const ratingA = ratedFuse(answer.fuses, fitting.id);
+      const ratingA = fuseRatingA(answer, fitting.id);
       return ratingA === null ? '' : words.current(ratingA);
     }
     case 'amplifier':
@@ -91,7 +88,7 @@ function middleOf(points: readonly Point[]): Point | null {
   return longest?.at ?? null;
 }
 
-function runLabel(plan: Plan, run: Run, answer: RunAnswer, words: LabelWords): LabelShape | null {
+function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): LabelShape | null {
   const at = middleOf(runPoints(plan, run));
   // an unprotected stretch has its length beside it in large figures already
   if (at === null || run.kind === 'remote' || answer.unprotectedM > 0) return null;
@@ -114,17 +111,58 @@ function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: L
   return { key: `hazard.${source.fittingId}`, kind: 'hazard', id: source.fittingId, at, title: '', figures };
 }
 
-/** Labels of one sheet, the most telling first: where two would overlap, the earlier one stays. */
-export function drawLabels(plan: Plan, sheetId: string, answer: Assessment, words: LabelWords): LabelShape[] {
-  const runs = plan.runs.filter((run) => run.sheetId === sheetId);
-  const runAnswers = new Map(answer.runs.map((run) => [run.runId, run]));
+/** What on a sheet labels are wanted for. */
+interface Labelled {
+  sheetId: string;
+  fittings: readonly Fitting[];
+  runs: readonly Run[];
+}
+
+/**
+ * Labels of what is on one sheet, the most telling first: where two would overlap, the earlier one stays. The lengths of
+ * unprotected stretches are always among them.
+ */
+export function drawLabels(plan: Plan, on: Labelled, answer: Assessment, words: LabelWords): LabelShape[] {
   const labels = [
-    ...answer.sources.map((source) => hazardLabel(plan, sheetId, source, words)),
-    ...plan.fittings.map((fitting) => fittingLabel(plan, fitting, sheetId, answer, words)),
-    ...runs.map((run) => {
-      const of = runAnswers.get(run.id);
+    ...answer.sources.map((source) => hazardLabel(plan, on.sheetId, source, words)),
+    ...on.fittings.map((fitting) => fittingLabel(plan, fitting, on.sheetId, answer, words)),
+    ...on.runs.map((run) => {
+      const of = runBrief(answer, run.id);
       return of === undefined ? null : runLabel(plan, run, of, words);
     }),
   ];
   return labels.filter((label) => label !== null);
+}
+
+const isSaidAlike = (before: RunBrief | undefined, now: RunBrief | undefined): boolean =>
+  before === now ||
+  (before?.gauge === now?.gauge &&
+    before?.length.lengthM === now?.length.lengthM &&
+    before?.length.origin === now?.length.origin &&
+    (before?.unprotectedM ?? 0) > 0 === (now?.unprotectedM ?? 0) > 0);
+
+/** The same labels of fittings and runs after another answer to the plan: only those that read otherwise are new. */
+export function relabelled(
+  labels: readonly LabelShape[],
+  plan: Plan,
+  sheetId: string,
+  answers: { readonly before: Assessment; readonly now: Assessment },
+  words: LabelWords,
+): readonly LabelShape[] {
+  const { before, now } = answers;
+  const runs = plan.runs.filter(
+    ({ id, sheetId: on }) => on === sheetId && !isSaidAlike(runBrief(before, id), runBrief(now, id)),
+  );
+  const fittings = plan.fittings.filter(({ id }) => fuseRatingA(before, id) !== fuseRatingA(now, id));
+  if (runs.length === 0 && fittings.length === 0) return labels;
+  const fresh = new Map(drawLabels(plan, { sheetId, runs, fittings }, now, words).map((label) => [label.key, label]));
+  const renewed = new Set([...runs.map(({ id }) => `run.${id}`), ...fittings.map(({ id }) => `fitting.${id}`)]);
+  const kept = labels.flatMap((label) => {
+    if (!renewed.has(label.key)) return [label];
+    const now = fresh.get(label.key);
+    fresh.delete(label.key);
+    return now ?? [];
+  });
+  // what had nothing to say before comes last
+  return [...kept, ...[...fresh.values()].filter(({ key }) => renewed.has(key))];
 }

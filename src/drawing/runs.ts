@@ -1,4 +1,5 @@
-import type { RunAnswer } from '../assess/answer.ts';
+import type { Assessment } from '../assess/answer.ts';
+import { type RunBrief, runBrief } from '../assess/brief.ts';
 import { CASING_PX, type ColourName, RUN_DASH, strokePx } from '../look/tokens.ts';
 import { runPoints } from '../plan/runs.ts';
 import type { Plan, Point, Run, RunKind } from '../plan/schema.ts';
@@ -19,7 +20,7 @@ export const pointsOfFlat = (flat: readonly number[]): Point[] =>
   Array.from({ length: flat.length / 2 }, (_, i) => ({ xM: flat[2 * i] ?? 0, yM: flat[2 * i + 1] ?? 0 }));
 
 /** A run as it is drawn: as thick as its conductor, in the colour and dash of its kind, with a light edge. */
-export function drawRun(plan: Plan, run: Run, answer: RunAnswer | undefined): RunShape {
+export function drawRun(plan: Plan, run: Run, answer: RunBrief | undefined): RunShape {
   const widthPx = run.kind === 'remote' ? REMOTE_PX : strokePx(answer?.areaMm2 ?? null);
   return {
     runId: run.id,
@@ -29,3 +30,7 @@ export function drawRun(plan: Plan, run: Run, answer: RunAnswer | undefined): Ru
     casing: { colour: 'casing', widthPx: widthPx + 2 * CASING_PX, dashPx: [] },
   };
 }
+
+/** The length of a run's cable, slack and rise included or as taped, m; null for a run that the answer does not know. */
+export const cableM = (answer: Assessment, runId: string): number | null =>
+  runBrief(answer, runId)?.length.lengthM ?? null;

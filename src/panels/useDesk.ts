@@ -3,7 +3,7 @@ import { createContext, useContext } from 'react';
 import { useStore } from 'zustand';
 import type { Assessment } from '../assess/answer.ts';
 import { answerOf } from '../desk/answer.ts';
-import { type Desk, type DeskState, shownPlan } from '../desk/desk.ts';
+import { answeredPlan, type Desk, type DeskState } from '../desk/desk.ts';
 import type { Plan } from '../plan/schema.ts';
 import { type Units, unitsFor } from '../words/index.ts';
 
@@ -20,11 +20,11 @@ export function useDesk<T>(selector: (state: DeskState) => T): T {
   return useStore(useDeskStore(), selector);
 }
 
-/** The plan as the hand would leave it now. */
-export const usePlan = (): Plan => useDesk(shownPlan);
+/** The plan as the hand would leave it now, as far as it has been answered for. */
+export const usePlan = (): Plan => useDesk(answeredPlan);
 
 /** The answer for that plan. */
 export const useAnswer = (): Assessment => answerOf(usePlan());
 
 /** Figures as that plan wants them shown. */
-export const useUnits = (): Units => unitsFor(usePlan());
+export const useUnits = (): Units => useDesk((state) => unitsFor(answeredPlan(state)));

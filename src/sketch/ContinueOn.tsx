@@ -9,10 +9,7 @@ export function ContinueOn({ table }: { table: Table }) {
   const [isOpen, setOpen] = useState(false);
   const sheets = useStore(table.desk, (state) => state.plan.sheets);
   const here = useStore(table.desk, openSheet);
-  const hasBend = useStore(
-    table.hand.store,
-    ({ state }) => state.name === 'run.drawing' && state.trace.bends.length > 0,
-  );
+  const hasBend = useStore(table.seen, ({ state }) => state.name === 'run.drawing' && state.trace.bends.length > 0);
   const [first, ...more] = sheets.filter(({ id }) => id !== here.id);
   if (first === undefined || !hasBend) return null;
   const { drawing } = words.sketch;

@@ -11,12 +11,12 @@ import { fittedCamera, resizedCamera } from './cameras.ts';
 import { Finger } from './Finger.tsx';
 import { heldAt, placeOfFitting, useHandDrawing } from './handDrawing.ts';
 import { Labels } from './Labels.tsx';
-import type { Marked } from './layers/Marks.tsx';
-import { SheetStage } from './layers/SheetStage.tsx';
 import { liveFigures } from './liveFigures.ts';
 import { PaneTitle, type PaneToggle } from './PaneTitle.tsx';
+import type { Marked } from './paint/marks.ts';
 import type { Palette } from './palette.ts';
 import { ScaleBar } from './ScaleBar.tsx';
+import { SheetStage } from './SheetStage.tsx';
 import { figuresIn } from './sight.ts';
 import { Tabs } from './Tabs.tsx';
 import type { Table } from './table.ts';
@@ -49,7 +49,7 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
   const size = usePaneSize(surface);
   const camera = useStore(desk, (state) => state.cameras[id]);
   const bigFingers = useStore(desk, (state) => state.bigFingers);
-  const { state, finger, guides } = useStore(hand.store);
+  const { state, finger, guides } = useStore(table.seen);
   const drawing = useHandDrawing(state, scene.plan);
   const hasCamera = camera !== null;
   const isHeld = finger !== null;
@@ -102,7 +102,7 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
       </div>
       {camera !== null && (
         <>
-          <Labels drawing={scene.shown} camera={camera} size={size} selection={marked.selection} scale={textScale} />
+          <Labels scene={scene} camera={camera} size={size} selection={marked.selection} scale={textScale} />
           <PaneTitle title={title} toggle={toggle} />
           <ScaleBar
             pxPerM={camera.pxPerM}

@@ -3,7 +3,6 @@ import { useStore } from 'zustand';
 import { proposeAct } from '../desk/acts/propose.ts';
 import type { Desk, PaneId } from '../desk/desk.ts';
 import { openSheet } from '../desk/openSheet.ts';
-import { drawOutline } from '../drawing/outline.ts';
 import type { Sheet } from '../plan/schema.ts';
 import { sheetTitle, words } from '../words/index.ts';
 import { type Arrangement, arrangementFor, bayShare } from './arrangement.ts';
@@ -69,8 +68,8 @@ export function Sketch({ desk }: { desk: Desk }) {
   const [chosen, setChosen] = useState<Chosen>('both');
   const palette = usePalette();
   const marked = useMarked(table);
-  const handName = useStore(table.hand.store, ({ state }) => state.name);
-  const refusal = useStore(table.hand.store, (view) => view.refusal);
+  const handName = useStore(table.seen, ({ state }) => state.name);
+  const refusal = useStore(table.seen, (view) => view.refusal);
   const sheet = useStore(desk, openSheet);
   const scene = useScene(table, sheet);
   const isProposing = useStore(desk, (state) => state.proposal.length > 0 || proposeAct.allowed(state));
@@ -96,7 +95,7 @@ export function Sketch({ desk }: { desk: Desk }) {
       ref={room}
       data-arrangement={shown.length > 1 ? arrangement : 'single'}
       data-hand={handName}
-      style={{ '--bay-share': `${bayShare(arrangement, size, drawOutline(sheet)) * 100}%` } as CSSProperties}
+      style={{ '--bay-share': `${bayShare(arrangement, size, outline) * 100}%` } as CSSProperties}
     >
       {size.widthPx > 0 &&
         shown.map((id) => (

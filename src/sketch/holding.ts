@@ -1,12 +1,12 @@
 /** Follows what a finger holds to the edge of its pane, frame by frame. */
 import type { PaneId } from '../desk/desk.ts';
+import type { Frames } from '../desk/frames.ts';
 import { drawOutline } from '../drawing/outline.ts';
 import { setCamera } from './cameras.ts';
 import { DWELL_MS, edgeSpeed, scrolled } from './edgeScroll.ts';
 import type { Clock } from './input/clock.ts';
 import type { ClientPoint, Gesture } from './input/gestures.ts';
 import type { Panes } from './panes.ts';
-import type { Frames } from './tools/drafts.ts';
 import type { Hand } from './tools/hand.ts';
 import type { HandState } from './tools/state.ts';
 import type { Workbench } from './tools/workbench.ts';

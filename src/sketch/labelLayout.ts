@@ -130,32 +130,57 @@ function clamped(box: Box, size: PaneSize): Box {
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
 }
 
-/**
- * Labels with room, in the order of the drawing: the length of an unprotected stretch always, then what is picked out,
- * then names, then figures of runs. `keep` is the id whose label is shown even where it covers another.
- */
-export function layOutLabels(
-  drawing: Drawing,
+/** What labels keep clear of, px of the pane. */
+export interface Ground {
+  plates: readonly Box[];
+  cables: readonly (readonly ScreenPoint[])[];
+  /** Nothing is written over a stripe. */
+  stripes: readonly (readonly ScreenPoint[])[];
+  corners: readonly Box[];
+  /** Half a plate. */
+  plate: number;
+}
+
+interface Wish {
+  /** The id whose label is shown even where it covers another. */
+  keep: string | null;
+  scale: number;
+}
+
+type Things = Pick<Drawing, 'fittings' | 'runs' | 'hazards'>;
+
+export function groundOf(things: Things, camera: Camera, size: PaneSize, scale: number): Ground {
+  const plate = halfPlatePx(camera.pxPerM);
+  const lineOf = (flat: readonly number[]) => pointsOfFlat(flat).map((point) => toScreen(camera, size, point));
+  return {
+    plates: things.fittings.map(({ at }): Box => {
+      const { xPx, yPx } = toScreen(camera, size, at);
+      return { x: xPx, y: yPx, w: 2 * plate, h: 2 * plate };
+    }),
+    cables: things.runs.map(({ points }) => lineOf(points)),
+    stripes: things.hazards.map(({ points }) => lineOf(points)),
+    corners: corners(size, scale),
+    plate,
+  };
+}
+
+const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({ x: xPx, y: yPx, w: widthPx, h: heightPx });
+
+/** Each label where it has room beside what is there and beside those before it. */
+function placed(
+  labels: readonly LabelShape[],
+  ground: Ground,
   camera: Camera,
   size: PaneSize,
-  { keep, scale }: { keep: string | null; scale: number },
+  { keep, scale }: Wish,
 ): PlacedLabel[] {
-  const plate = halfPlatePx(camera.pxPerM);
-  const plates = drawing.fittings.map(({ at }): Box => {
-    const { xPx, yPx } = toScreen(camera, size, at);
-    return { x: xPx, y: yPx, w: 2 * plate, h: 2 * plate };
-  });
-  const cables = drawing.runs.map(({ points }) => pointsOfFlat(points).map((point) => toScreen(camera, size, point)));
-  // nothing is written over a stripe
-  const stripes = drawing.hazards.map(({ points }) =>
-    pointsOfFlat(points).map((point) => toScreen(camera, size, point)),
-  );
-  const placed: PlacedLabel[] = [];
-  const taken: Box[] = [...plates, ...corners(size, scale)];
+  const { cables, stripes, plate } = ground;
+  const done: PlacedLabel[] = [];
+  const taken: Box[] = [...ground.plates, ...ground.corners];
   const inOrder = [
-    ...drawing.labels.filter(({ kind }) => kind === 'hazard'),
-    ...drawing.labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),
-    ...drawing.labels.filter(({ kind, id }) => kind !== 'hazard' && id !== keep),
+    ...labels.filter(({ kind }) => kind === 'hazard'),
+    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),
+    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id !== keep),
   ];
   for (const label of inOrder) {
     const { xPx, yPx } = toScreen(camera, size, label.at);
@@ -175,7 +200,46 @@ export function layOutLabels(
     const box = free ?? (isKept ? tries[0] : undefined);
     if (box === undefined) continue;
     taken.push(box);
-    placed.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
+    done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
   }
-  return placed;
+  return done;
+}
+
+/**
+ * Labels with room, in the order of the drawing: the length of an unprotected stretch always, then what is picked out,
+ * then names, then figures of runs.
+ */
+export const layOutLabels = (drawing: Drawing, camera: Camera, size: PaneSize, wish: Wish): PlacedLabel[] =>
+  placed(drawing.labels, groundOf(drawing, camera, size, wish.scale), camera, size, wish);
+
+/** What a gesture changes, and how its things are labelled. */
+export interface Moving extends Things {
+  labels: readonly LabelShape[];
+}
+
+/**
+ * Labels while a gesture is under way: those of what it changes are laid out anew, the rest stay where they stood, and
+ * give way to what has come over them. `ground` is what the gesture leaves as it is.
+ */
+export function layOutMoving(
+  stood: readonly PlacedLabel[],
+  ground: Ground,
+  moving: Moving,
+  camera: Camera,
+  size: PaneSize,
+  wish: Wish,
+): { still: PlacedLabel[]; live: PlacedLabel[] } {
+  const moved = groundOf(moving, camera, size, wish.scale);
+  const both = {
+    ...moved,
+    plates: [...ground.plates, ...moved.plates],
+    cables: [...ground.cables, ...moved.cables],
+  };
+  const live = placed(moving.labels, both, camera, size, wish);
+  const over = [...live.map(boxOf), ...moved.plates];
+  const still = stood.filter((label) => {
+    const box = boxOf(label);
+    return !over.some((other) => overlap(box, other)) && !isCrossed(grown(box, HALF_STROKE_PX), moved.stripes);
+  });
+  return { still, live };
 }

@@ -1,6 +1,7 @@
 /** The figures beside a finger that drags: what it changes, said at once. */
 
 import type { Assessment } from '../assess/answer.ts';
+import { cableM } from '../drawing/runs.ts';
 import { polylineLength } from '../geom/polyline.ts';
 import { runsAt } from '../plan/byId.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -37,9 +38,7 @@ function lengthOf(state: HandState, plan: Plan, answer: Assessment, units: Units
   }
   const ids = heldRuns(state, plan);
   if (ids.length === 0 || ids.length > 2) return null;
-  const lengths = ids.flatMap((id) =>
-    answer.runs.filter(({ runId }) => runId === id).map(({ length }) => length.lengthM),
-  );
+  const lengths = ids.flatMap((id) => cableM(answer, id) ?? []);
   return lengths.length === 0 ? null : lengths.map((lengthM) => units.length(lengthM)).join(' + ');
 }
 

@@ -15,15 +15,30 @@ export class Panes {
   /** Cameras as they were fitted: as long as one is in use, nobody has moved it. Kept while a pane is not shown. */
   readonly #fitted = new Map<PaneId, Camera>();
 
+  /** Where the panes lie on the page, known until the frame after: each look after a change would lay the page out anew. */
+  readonly #boxes = new Map<PaneId, DOMRect>();
+
   constructor(private readonly desk: Desk) {}
 
   /** Called when a pane appears or changes its size. */
   mount(id: PaneId, element: HTMLElement, size: PaneSize): void {
+    this.#boxes.delete(id);
     this.#mounted.set(id, { element, size });
   }
 
   unmount(id: PaneId): void {
     this.#mounted.delete(id);
+    this.#boxes.delete(id);
+  }
+
+  #boxOf(id: PaneId): DOMRect | null {
+    const known = this.#boxes.get(id);
+    if (known !== undefined) return known;
+    const box = this.#mounted.get(id)?.element.getBoundingClientRect();
+    if (box === undefined) return null;
+    if (this.#boxes.size === 0) requestAnimationFrame(() => requestAnimationFrame(() => this.#boxes.clear()));
+    this.#boxes.set(id, box);
+    return box;
   }
 
   /** Whether someone has moved the camera of a pane that shows this sheet. */
@@ -47,9 +62,9 @@ export class Panes {
 
   /** The pane under a point of the page; null beside all of them: over the shelf, say. */
   at({ xPx, yPx }: ClientPoint): PaneId | null {
-    for (const [id, { element }] of this.#mounted) {
-      const box = element.getBoundingClientRect();
-      if (xPx >= box.left && xPx <= box.right && yPx >= box.top && yPx <= box.bottom) return id;
+    for (const id of this.#mounted.keys()) {
+      const box = this.#boxOf(id);
+      if (box !== null && xPx >= box.left && xPx <= box.right && yPx >= box.top && yPx <= box.bottom) return id;
     }
     return null;
   }
@@ -75,7 +90,7 @@ export class Panes {
 
   /** Px from the top left of the pane. */
   inPane(id: PaneId, { xPx, yPx }: ClientPoint): { xPx: number; yPx: number } {
-    const box = this.#mounted.get(id)?.element.getBoundingClientRect();
+    const box = this.#boxOf(id);
     return { xPx: xPx - (box?.left ?? 0), yPx: yPx - (box?.top ?? 0) };
   }
 

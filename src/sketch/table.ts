@@ -1,5 +1,7 @@
 /** Everything of one sketch that lives as long as it: panes, input, hand. Made once, shared by both panes. */
+import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Desk, PaneId } from '../desk/desk.ts';
+import { type Frames, pageFrames } from '../desk/frames.ts';
 import type { FittingKind } from '../plan/schema.ts';
 import { moveCamera } from './cameras.ts';
 import { Holding } from './holding.ts';
@@ -7,8 +9,9 @@ import { type Clock, pageClock } from './input/clock.ts';
 import type { ClientPoint, Gesture } from './input/gestures.ts';
 import { Input } from './input/input.ts';
 import { Panes } from './panes.ts';
-import { Drafts, type Frames, pageFrames } from './tools/drafts.ts';
-import { Hand } from './tools/hand.ts';
+import { followHand } from './seen.ts';
+import { Drafts } from './tools/drafts.ts';
+import { Hand, type HandView } from './tools/hand.ts';
 import { Workbench } from './tools/workbench.ts';
 
 export interface Table {
@@ -16,6 +19,8 @@ export interface Table {
   panes: Panes;
   input: Input<PaneId>;
   hand: Hand;
+  /** The hand as the panes show it. */
+  seen: StoreApi<HandView>;
   /** A fitting dragged off the shelf: its finger goes on here. Answers false while no pane is seen. */
   carryIn(kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean;
 }
@@ -24,6 +29,8 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
   const panes = new Panes(desk);
   const bench = new Workbench(desk, panes, new Drafts(desk, frames));
   const hand = new Hand(bench);
+  const seen = createStore<HandView>(() => hand.store.getState());
+  followHand(hand, (view) => seen.setState(view, true), frames);
   const holding = new Holding(bench, hand, clock, frames);
   const zoom = ({ surface, factor, ...grip }: Extract<Gesture<PaneId>, { kind: 'pinch' }>): void => {
     const size = panes.sizeOf(surface);
@@ -47,5 +54,5 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     input.adopt(event, pane.element, pane.id, from);
     return true;
   };
-  return { desk, panes, input, hand, carryIn };
+  return { desk, panes, input, hand, seen, carryIn };
 }

@@ -2,24 +2,24 @@
 import { useEffect, useMemo } from 'react';
 import { useStore } from 'zustand';
 import { answerOf } from '../desk/answer.ts';
-import { type PaneId, type Selection, shownPlan } from '../desk/desk.ts';
+import { answeredPlan, type PaneId, type Selection } from '../desk/desk.ts';
 import { openSheet } from '../desk/openSheet.ts';
 import { fittingById } from '../plan/byId.ts';
 import { placeOn, runPoints } from '../plan/runs.ts';
 import type { Plan, Point } from '../plan/schema.ts';
 import { cameraShowing, setCamera } from './cameras.ts';
-import type { Marked } from './layers/Marks.tsx';
+import type { Marked } from './paint/marks.ts';
 import type { Table } from './table.ts';
 
 const NO_PLACES: ReadonlySet<string> = new Set();
 
 /** The places of the finding looked at, and what is picked out. */
-export function useMarked({ desk, hand }: Table): Marked {
+export function useMarked({ desk, seen }: Table): Marked {
   const selected = useStore(desk, (state) => state.selection);
   /** The fitting that is being placed is picked out before it is part of the plan. */
-  const aimedId = useStore(hand.store, ({ state }) => (state.name === 'place.aiming' ? state.fitting.id : null));
+  const aimedId = useStore(seen, ({ state }) => (state.name === 'place.aiming' ? state.fitting.id : null));
   const findingId = useStore(desk, (state) => state.findingId);
-  const plan = useStore(desk, shownPlan);
+  const plan = useStore(desk, answeredPlan);
   return useMemo(() => {
     const finding = findingId === null ? undefined : answerOf(plan).findings.find(({ id }) => id === findingId);
     const places = finding === undefined ? NO_PLACES : new Set(finding.places.map(({ id }) => id));

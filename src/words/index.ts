@@ -23,21 +23,11 @@ export const sheetTitle = ({ name, part, view }: Pick<Sheet, 'name' | 'part' | '
 /** The title of a fitting or run, or null when the plan does not hold it. */
 export const nameOfId = (plan: Plan, id: string): string | null => titleOfIdIn(words.fittings, plan, id);
 
-const unitsKnown = new Map<string, Units>();
-
 hear((language) => {
   words = language.first(en);
-  unitsKnown.clear();
 });
 
 /** Figures as this plan's settings want them shown. */
-export function unitsFor(plan: Plan): Units {
-  const { showLength } = plan.settings;
-  const known = unitsKnown.get(showLength);
-  if (known !== undefined) return known;
-  const units = unitsOf(showLength, words.locale);
-  unitsKnown.set(showLength, units);
-  return units;
-}
+export const unitsFor = (plan: Plan): Units => unitsOf(plan.settings.showLength, words.locale);
 
 export type { Units } from './units.ts';

@@ -64,8 +64,17 @@ export function gaugeText(id: string): string {
   return system === 'awg' ? `${size} AWG` : `${size} mm²`;
 }
 
-/** The figures of one locale and one choice of length. */
+const known = new Map<string, Units>();
+
+/** The figures of one locale and one choice of length. Made once: a browser takes its time over its formats. */
 export function unitsOf(showLength: ShowLength, locale: string): Units {
+  const key = `${showLength} ${locale}`;
+  const units = known.get(key) ?? makeUnits(showLength, locale);
+  known.set(key, units);
+  return units;
+}
+
+function makeUnits(showLength: ShowLength, locale: string): Units {
   const format = (options: Intl.NumberFormatOptions) => {
     const formatter = new Intl.NumberFormat(locale, options);
     return (value: number) => formatter.format(value);

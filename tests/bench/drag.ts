@@ -46,6 +46,10 @@ function spreadPlan(fittings: number): Plan {
     ...plan,
     sheets: plan.sheets.map((sheet) => ({ ...sheet, outline })),
     fittings: plan.fittings.map((one, index) => ({ ...one, at: one.id === 'main' ? { xM: 6, yM: 2.5 } : at(index) })),
+    // as drawn: with the fuse move the unprotected length, every current and every drop
+    runs: plan.runs.map((run) =>
+      [run.from.fittingId, run.to.fittingId].includes('main') ? { ...run, tapedM: null } : run,
+    ),
   };
 }
 

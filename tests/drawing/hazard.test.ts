@@ -13,7 +13,7 @@ describe('the unprotected stretch', () => {
       runs: [runAnswer('run1', { length: { lengthM: 0.3, origin: 'drawn', plusMinusM: 0.1 }, unprotectedM: 0.3 })],
       sources: [sourceAnswer('battery', { unprotectedM: 0.3, runIds: ['run1'] })],
     });
-    const [hazard, ...others] = drawHazards(feedPlan(), answer);
+    const [hazard, ...others] = drawHazards(feedPlan(), 'sheet', answer);
     expect(others).toEqual([]);
     expect(hazard?.runId).toBe('run1');
     expect(hazard?.lengthM).toBe(0.3);
@@ -26,7 +26,7 @@ describe('the unprotected stretch', () => {
       runs: [runAnswer('run1', { length: { lengthM: 0.6, origin: 'taped', plusMinusM: 0 }, unprotectedM: 0.2 })],
       sources: [sourceAnswer('battery', { unprotectedM: 0.2, runIds: ['run1'] })],
     });
-    const [hazard] = drawHazards(feedPlan(), answer);
+    const [hazard] = drawHazards(feedPlan(), 'sheet', answer);
     expect(drawnM(hazard?.points ?? [])).toBeCloseTo(0.1, 9);
     expect(hazard?.points.slice(0, 2)).toEqual([0.2, 1]);
     expect(hazard?.lengthM).toBe(0.2);
@@ -46,16 +46,17 @@ describe('the unprotected stretch', () => {
       runs: [runAnswer('run', { unprotectedM: 0.25 })],
       sources: [sourceAnswer('battery', { unprotectedM: 0.25, runIds: ['run'] })],
     });
-    expect(drawHazards(plan, answer)[0]?.points).toEqual([0, 0, 0.25, 0]);
+    expect(drawHazards(plan, 'sheet', answer)[0]?.points).toEqual([0, 0, 0.25, 0]);
   });
 
   it('is not drawn where a device protects the whole run', () => {
-    expect(drawHazards(feedPlan(), answerWith({ runs: [runAnswer('run2')] }))).toEqual([]);
+    expect(drawHazards(feedPlan(), 'sheet', answerWith({ runs: [runAnswer('run2')] }))).toEqual([]);
   });
 
   it('is never thinner than 10 px and stands out beside the cable', () => {
     const widthOf = (areaMm2: number | null) =>
-      drawHazards(feedPlan(), answerWith({ runs: [runAnswer('run1', { areaMm2, unprotectedM: 1 })] }))[0]?.widthPx ?? 0;
+      drawHazards(feedPlan(), 'sheet', answerWith({ runs: [runAnswer('run1', { areaMm2, unprotectedM: 1 })] }))[0]
+        ?.widthPx ?? 0;
     expect(widthOf(null)).toBeGreaterThanOrEqual(10);
     expect(widthOf(107)).toBeGreaterThan(12 + 2);
   });

@@ -1,17 +1,23 @@
+import { memo } from 'react';
 import type { AmplifierAnswer } from '../../assess/answer.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
-import { nameOfId } from '../../words/index.ts';
+import { nameOfId, type Units } from '../../words/index.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 
 const dash = '–';
 
-function AmplifierRows({ amplifier, name }: { amplifier: AmplifierAnswer; name: string }) {
-  const units = useUnits();
+interface AmplifierRowsProps {
+  amplifier: AmplifierAnswer;
+  name: string;
+  isSelected: boolean;
+  units: Units;
+}
+
+const AmplifierRows = memo(function AmplifierRows({ amplifier, name, isSelected, units }: AmplifierRowsProps) {
   const desk = useDeskStore();
-  const isSelected = useDesk((state) => state.selection?.id === amplifier.fittingId);
   const { columns } = words.summary;
   const voltage = (v: number | null) => (v === null ? dash : units.voltage(v));
   const share = (percent: number | null) =>
@@ -56,10 +62,17 @@ function AmplifierRows({ amplifier, name }: { amplifier: AmplifierAnswer; name: 
       </tr>
     </tbody>
   );
+});
+
+interface AmplifierTableProps {
+  amplifiers: readonly AmplifierAnswer[];
+  plan: Plan;
 }
 
 /** Each amplifier: current, drop over the cables, over the whole way, and what is left at its terminals. */
-export function AmplifierTable({ amplifiers, plan }: { amplifiers: readonly AmplifierAnswer[]; plan: Plan }) {
+export const AmplifierTable = memo(function AmplifierTable({ amplifiers, plan }: AmplifierTableProps) {
+  const units = useUnits();
+  const selectedId = useDesk((state) => state.selection?.id);
   const { columns } = words.summary;
   if (amplifiers.length === 0) return null;
   return (
@@ -79,8 +92,10 @@ export function AmplifierTable({ amplifiers, plan }: { amplifiers: readonly Ampl
           key={amplifier.fittingId}
           amplifier={amplifier}
           name={nameOfId(plan, amplifier.fittingId) ?? ''}
+          isSelected={amplifier.fittingId === selectedId}
+          units={units}
         />
       ))}
     </table>
   );
-}
+});

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import type { Assessment, AssumptionUse } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
@@ -75,7 +76,7 @@ function CheckedWords() {
 }
 
 /** Every assumed value in use, where it comes from, and what was checked with it. */
-export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }) {
+export const Assumptions = memo(function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }) {
   const units = useUnits();
   const assumed = answer.assumptions.filter(({ origin }) => origin === 'assumed');
   const { strictest } = answer;
@@ -116,4 +117,4 @@ export function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }
       </details>
     </>
   );
-}
+});

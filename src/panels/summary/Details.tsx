@@ -1,20 +1,28 @@
-import { useAnswer, usePlan } from '../useDesk.ts';
+import { useRef } from 'react';
+import { useAnswer, useDesk, usePlan } from '../useDesk.ts';
 import { AmplifierTable } from './AmplifierTable.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { FuseTable } from './FuseTable.tsx';
 import { RunTable } from './RunTable.tsx';
+import { useSeen } from './useSeen.ts';
 import './details.css';
 
 /** Amplifier by amplifier, fuse by fuse, run by run, and what was assumed: below the figures and findings. */
 export default function Details() {
-  const plan = usePlan();
-  const answer = useAnswer();
+  const place = useRef<HTMLDivElement>(null);
+  const isSeen = useSeen(place);
+  const isDragging = useDesk((state) => state.draft !== null);
+  const now = { plan: usePlan(), answer: useAnswer() };
+  const shown = useRef(now);
+  // long tables that nobody sees wait until the finger lifts: writing them takes longer than a frame
+  if (isSeen || !isDragging) shown.current = now;
+  const { plan, answer } = shown.current;
   return (
-    <>
+    <div className="details" ref={place}>
       <AmplifierTable amplifiers={answer.amplifiers} plan={plan} />
       <FuseTable fuses={answer.fuses} plan={plan} />
       <RunTable runs={answer.runs} plan={plan} />
       <Assumptions answer={answer} plan={plan} />
-    </>
+    </div>
   );
 }

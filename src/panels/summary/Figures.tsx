@@ -1,4 +1,5 @@
 import type { Assessment, RuleId } from '../../assess/answer.ts';
+import { runBrief } from '../../assess/brief.ts';
 import { words } from '../../words/answer.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
@@ -64,8 +65,7 @@ export function Figures({ answer }: { answer: Assessment }) {
   const { feed, mainFuse, worstDrop, unprotected } = answer.figures;
   const worst = answer.amplifiers.find(({ dropCablesV }) => dropCablesV !== null && dropCablesV === worstDrop.value);
   const percent = worst?.dropCablesPercent ?? null;
-  const feedRun = answer.runs.find(({ runId }) => runId === feed.places[0]?.id);
-  const area = feedRun?.areaMm2 ?? null;
+  const area = runBrief(answer, feed.places[0]?.id ?? '')?.areaMm2 ?? null;
   const all = [
     { id: 'feed', label: words.summary.feed, figure: feed, extra: area === null ? '' : units.area(area) },
     { id: 'mainFuse', label: words.summary.mainFuse, figure: mainFuse, extra: '' },

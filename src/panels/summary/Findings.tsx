@@ -24,11 +24,19 @@ function look(desk: Desk, finding: Finding): void {
 const isAbout = (finding: Finding, selectedId: string | null): boolean =>
   selectedId !== null && finding.places.some(({ id }) => id === selectedId);
 
-function FindingItem({ finding, plan }: { finding: Finding; plan: Plan }) {
+interface FindingItemProps {
+  finding: Finding;
+  sentence: string;
+  qualifier: string;
+  remedy: string;
+  isLooked: boolean;
+  /** It is about what is selected. */
+  isHere: boolean;
+}
+
+const FindingItem = memo(function FindingItem(props: FindingItemProps) {
+  const { finding, sentence, qualifier, remedy, isLooked, isHere } = props;
   const desk = useDeskStore();
-  const isLooked = useDesk((state) => state.findingId === finding.id);
-  const isHere = useDesk((state) => isAbout(finding, state.selection?.id ?? null));
-  const qualifier = qualifierOf(finding, plan);
   return (
     <li
       className={`finding finding-${finding.severity}${isHere ? ' finding-here' : ''}`}
@@ -38,9 +46,9 @@ function FindingItem({ finding, plan }: { finding: Finding; plan: Plan }) {
       <button type="button" className="finding-press" aria-pressed={isLooked} onClick={() => look(desk, finding)}>
         <SeverityMark severity={finding.severity} />
         <span className="finding-text">
-          <span className="finding-sentence">{bareSentenceOf(finding, plan)}</span>
+          <span className="finding-sentence">{sentence}</span>
           {qualifier === '' ? null : <span className="finding-qualifier">{qualifier}</span>}
-          <span className="finding-remedy">{remedyOf(finding, plan)}</span>
+          <span className="finding-remedy">{remedy}</span>
         </span>
       </button>
       <div className="finding-foot">
@@ -55,31 +63,36 @@ function FindingItem({ finding, plan }: { finding: Finding; plan: Plan }) {
       </div>
     </li>
   );
-}
+});
 
 /** Stops and fixes open, notes folded to a count. */
 export const Findings = memo(function Findings({ findings, plan }: { findings: readonly Finding[]; plan: Plan }) {
+  const lookedId = useDesk((state) => state.findingId);
+  const selectedId = useDesk((state) => state.selection?.id ?? null);
+  const itemOf = (finding: Finding) => (
+    <FindingItem
+      key={finding.id}
+      finding={finding}
+      sentence={bareSentenceOf(finding, plan)}
+      qualifier={qualifierOf(finding, plan)}
+      remedy={remedyOf(finding, plan)}
+      isLooked={finding.id === lookedId}
+      isHere={isAbout(finding, selectedId)}
+    />
+  );
   const urgent = findings.filter(({ severity }) => severity !== 'note');
   const notes = findings.filter(({ severity }) => severity === 'note');
   if (findings.length === 0) return null;
   return (
     <section aria-label={words.summary.findings} className="findings">
-      <ul>
-        {urgent.map((finding) => (
-          <FindingItem key={finding.id} finding={finding} plan={plan} />
-        ))}
-      </ul>
+      <ul>{urgent.map(itemOf)}</ul>
       {notes.length === 0 ? null : (
         <details className="fold">
           <summary>
             <SeverityMark severity="note" wordless />
             {words.headline.notesCount(notes.length)}
           </summary>
-          <ul>
-            {notes.map((finding) => (
-              <FindingItem key={finding.id} finding={finding} plan={plan} />
-            ))}
-          </ul>
+          <ul>{notes.map(itemOf)}</ul>
         </details>
       )}
     </section>

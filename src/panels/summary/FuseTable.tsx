@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import type { FuseAnswer } from '../../assess/answer.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { familyName, words } from '../../words/answer.ts';
-import { nameOfId } from '../../words/index.ts';
+import { nameOfId, type Units } from '../../words/index.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
@@ -10,10 +11,16 @@ import { Figure } from '../why/Figure.tsx';
 
 const dash = '–';
 
-function FuseRows({ fuse, name, family }: { fuse: FuseAnswer; name: string; family: string | null }) {
-  const units = useUnits();
+interface FuseRowsProps {
+  fuse: FuseAnswer;
+  name: string;
+  family: string | null;
+  isSelected: boolean;
+  units: Units;
+}
+
+const FuseRows = memo(function FuseRows({ fuse, name, family, isSelected, units }: FuseRowsProps) {
   const desk = useDeskStore();
-  const isSelected = useDesk((state) => state.selection?.id === fuse.fittingId);
   const { columns } = words.summary;
   const current = (a: number | null) => (a === null ? dash : units.current(a));
   return (
@@ -61,11 +68,13 @@ function FuseRows({ fuse, name, family }: { fuse: FuseAnswer; name: string; fami
       )}
     </tbody>
   );
-}
+});
 
 /** Each fuse: its rating between what the amplifiers need and what the cable allows. */
-export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan: Plan }) {
+export const FuseTable = memo(function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan: Plan }) {
   const help = useTerm();
+  const units = useUnits();
+  const selectedId = useDesk((state) => state.selection?.id);
   const { columns } = words.summary;
   if (fuses.length === 0) return null;
   return (
@@ -93,8 +102,17 @@ export function FuseTable({ fuses, plan }: { fuses: readonly FuseAnswer[]; plan:
         const owner = nameOfId(plan, fuse.fittingId) ?? '';
         const name = fuse.terminal === null ? owner : words.fittings.terminalOf(owner, fuse.terminal);
         const family = fuse.family === null ? null : familyName(plan, fuse.family);
-        return <FuseRows key={`${fuse.fittingId}.${fuse.terminal ?? ''}`} fuse={fuse} name={name} family={family} />;
+        return (
+          <FuseRows
+            key={`${fuse.fittingId}.${fuse.terminal ?? ''}`}
+            fuse={fuse}
+            name={name}
+            family={family}
+            isSelected={fuse.fittingId === selectedId}
+            units={units}
+          />
+        );
       })}
     </table>
   );
-}
+});

@@ -1,8 +1,9 @@
+import { memo } from 'react';
 import type { RunAnswer } from '../../assess/answer.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
-import { nameOfId } from '../../words/index.ts';
+import { nameOfId, type Units } from '../../words/index.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
@@ -10,10 +11,15 @@ import { Figure } from '../why/Figure.tsx';
 
 const dash = '–';
 
-function RunRows({ run, name }: { run: RunAnswer; name: string }) {
-  const units = useUnits();
+interface RunRowsProps {
+  run: RunAnswer;
+  name: string;
+  isSelected: boolean;
+  units: Units;
+}
+
+const RunRows = memo(function RunRows({ run, name, isSelected, units }: RunRowsProps) {
   const desk = useDeskStore();
-  const isSelected = useDesk((state) => state.selection?.id === run.runId);
   const { columns } = words.summary;
   const of = (what: string) => `${what}, ${name}`;
   return (
@@ -62,11 +68,14 @@ function RunRows({ run, name }: { run: RunAnswer; name: string }) {
       </tr>
     </tbody>
   );
-}
+});
 
 /** Each run: gauge, length, drop, current. */
-export function RunTable({ runs, plan }: { runs: readonly RunAnswer[]; plan: Plan }) {
+export const RunTable = memo(function RunTable({ runs, plan }: { runs: readonly RunAnswer[]; plan: Plan }) {
   const help = useTerm();
+  const units = useUnits();
+  // heard once for the table: a listener for each row would be called with every move of a finger
+  const selectedId = useDesk((state) => state.selection?.id);
   const { columns } = words.summary;
   if (runs.length === 0) return null;
   return (
@@ -97,8 +106,14 @@ export function RunTable({ runs, plan }: { runs: readonly RunAnswer[]; plan: Pla
         )}
       </thead>
       {runs.map((run) => (
-        <RunRows key={run.runId} run={run} name={nameOfId(plan, run.runId) ?? ''} />
+        <RunRows
+          key={run.runId}
+          run={run}
+          name={nameOfId(plan, run.runId) ?? ''}
+          isSelected={run.runId === selectedId}
+          units={units}
+        />
       ))}
     </table>
   );
-}
+});

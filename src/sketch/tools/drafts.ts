@@ -11,14 +11,7 @@ import {
   draftGesture,
   type Edit,
 } from '../../desk/edit.ts';
-
-/** Runs once before the next paint; answers how to call it off. */
-export type Frames = (run: () => void) => () => void;
-
-export const pageFrames: Frames = (run) => {
-  const frame = requestAnimationFrame(run);
-  return () => cancelAnimationFrame(frame);
-};
+import type { Frames } from '../../desk/frames.ts';
 
 export class Drafts {
   #waiting: Edit | null = null;

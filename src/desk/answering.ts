@@ -1,0 +1,127 @@
+/**
+ * Answers the drafts of a gesture beside the page. An assessment of a large plan takes longer than a frame: the sketch
+ * follows the finger with every frame, the answer as soon as it is worked out.
+ */
+import type { Assessment } from '../assess/answer.ts';
+import { type Packed, unpacked } from '../assess/packed.ts';
+import { changeFrom, type PlanChange } from '../plan/change.ts';
+import type { Plan } from '../plan/schema.ts';
+import { answerOf, assessNow, keepAnswer } from './answer.ts';
+import type { Desk } from './desk.ts';
+import { type Frames, pageFrames } from './frames.ts';
+import { wholePlan } from './whole.ts';
+
+/** To the worker: the plan of which changes will be told, or one of them, whose answer is asked for. */
+export type Asked = { readonly plan: Plan } | { readonly change: PlanChange };
+
+/** The part of a Worker that is used. It answers in the order in which it is asked. */
+export interface Assistant {
+  postMessage(asked: Asked): void;
+  terminate(): void;
+  onmessage: ((event: MessageEvent<Packed>) => void) | null;
+  onerror: ((event: ErrorEvent) => void) | null;
+}
+
+/** So long no answer has come while the finger moved on: what is shown is marked as behind, ms. */
+export const BEHIND_MS = 250;
+
+export class Answering {
+  /** What the worker holds. */
+  #base: Plan | null = null;
+  /** The one draft that is being answered, and of which gesture it is. */
+  #asked: { readonly draft: Plan; readonly gesture: number } | null = null;
+  /** Gestures that have ended: an answer to one of them is kept, and not shown. */
+  #gesture = 0;
+  /** The answer before, of which parts that read the same are kept. */
+  #last: Assessment | null = null;
+  #patience: ReturnType<typeof setTimeout> | undefined;
+  readonly #leave: () => void;
+
+  constructor(
+    private readonly desk: Desk,
+    private readonly assistant: Assistant,
+    private readonly frames: Frames = pageFrames,
+  ) {
+    assistant.onmessage = ({ data }) => this.#hear(data);
+    // without it the page works out each draft by itself, and says there what is wrong
+    assistant.onerror = () => this.stop();
+    this.#leave = desk.subscribe((state, before) => {
+      if (state.draft !== before.draft) this.#follow();
+    });
+  }
+
+  stop(): void {
+    this.#leave();
+    clearTimeout(this.#patience);
+    this.assistant.terminate();
+    this.desk.setState({ answered: null, isBehind: false });
+  }
+
+  /** A draft has come, or has gone. */
+  #follow(): void {
+    const state = this.desk.getState();
+    if (state.draft === null) {
+      this.#gesture += 1;
+      this.#wait(false);
+      return;
+    }
+    // until the first answer, that of the plan before
+    if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
+    if (this.#asked === null) this.#ask(state.draft);
+    this.#wait(true);
+  }
+
+  #ask(draft: Plan): void {
+    const base = wholePlan(this.desk.getState());
+    if (base !== this.#base) {
+      this.assistant.postMessage({ plan: base });
+      this.#base = base;
+      this.#last = answerOf(base);
+    }
+    this.#asked = { draft, gesture: this.#gesture };
+    this.assistant.postMessage({ change: changeFrom(base, draft) });
+  }
+
+  #hear(texts: Packed): void {
+    const asked = this.#asked;
+    if (asked === null) return;
+    this.#asked = null;
+    const { draft, gesture } = asked;
+    const answer = unpacked(texts, this.#last, () => assessNow(draft).whys);
+    this.#last = answer;
+    keepAnswer(draft, answer);
+    const { draft: shown } = this.desk.getState();
+    if (shown !== null && shown !== draft) this.#ask(shown);
+    // with the next draft, if one is on its way
+    this.frames(() => {
+      if (gesture === this.#gesture) this.#show(draft);
+    });
+  }
+
+  #show(draft: Plan): void {
+    const { draft: shown, isBehind } = this.desk.getState();
+    // an answer that came late is behind still, until one comes in time or the finger rests
+    const wasLate = this.#patience === undefined;
+    this.#wait(false);
+    if (shown !== draft) this.#wait(true);
+    this.desk.setState({ answered: draft, isBehind: isBehind && wasLate && shown !== draft });
+  }
+
+  /** Begins to wait for an answer, or ends it; a wait that is on already goes on. */
+  #wait(isWaiting: boolean): void {
+    if (!isWaiting) {
+      clearTimeout(this.#patience);
+      this.#patience = undefined;
+      return;
+    }
+    this.#patience ??= setTimeout(() => {
+      this.#patience = undefined;
+      this.desk.setState({ isBehind: true });
+    }, BEHIND_MS);
+  }
+}
+
+/** Starts the worker; drafts are answered there from then on. */
+export function answerDrafts(desk: Desk): Answering {
+  return new Answering(desk, new Worker(new URL('./assess.worker.ts', import.meta.url), { type: 'module' }));
+}
