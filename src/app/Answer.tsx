@@ -28,13 +28,17 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
   const isAsking = useChoice('figures') === 'hidden' && face === 'class';
   // what is selected is full of figures; the customer's face opens its fields by itself
   const hasSelection = useDesk((state) => state.selection !== null) && face !== 'customer' && !isAsking;
+  const isBehind = useDesk((state) => state.isBehind);
   const Face = FACES[face];
   const { summary } = words;
+  const classes = [
+    'answer',
+    isPulled && 'answer-pulled',
+    hasSelection && 'answer-selected',
+    isBehind && 'answer-behind',
+  ];
   return (
-    <section
-      className={`answer${isPulled ? ' answer-pulled' : ''}${hasSelection ? ' answer-selected' : ''}`}
-      aria-label={summary.label}
-    >
+    <section className={classes.filter(Boolean).join(' ')} aria-label={summary.label} aria-busy={isBehind}>
       <button type="button" className="answer-pull" aria-expanded={isPulled} onClick={() => onPull(!isPulled)}>
         <Icon name={isPulled ? 'down' : 'up'} />
         <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>

@@ -6,7 +6,7 @@ import type { Assessment, FuseAnswer, RunAnswer } from './answer.ts';
 
 export type RunBrief = Pick<RunAnswer, 'runId' | 'gauge' | 'areaMm2' | 'length' | 'unprotectedM'>;
 
-export type FuseBrief = Pick<FuseAnswer, 'fittingId' | 'ratingA'>;
+type FuseBrief = Pick<FuseAnswer, 'fittingId' | 'ratingA'>;
 
 export interface Brief {
   readonly runs: readonly RunBrief[];

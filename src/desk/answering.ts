@@ -25,16 +25,23 @@ export interface Assistant {
 /** So long no answer has come while the finger moved on: what is shown is marked as behind, ms. */
 export const BEHIND_MS = 250;
 
+/** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
+const PACE_MS = 80;
+
 export class Answering {
   /** What the worker holds. */
   #base: Plan | null = null;
-  /** The one draft that is being answered, and of which gesture it is. */
+  /** The draft that was asked about last, and of which gesture it is. */
   #asked: { readonly draft: Plan; readonly gesture: number } | null = null;
+  /** Its answer has not come yet. */
+  #isAsking = false;
   /** Gestures that have ended: an answer to one of them is kept, and not shown. */
   #gesture = 0;
   /** The answer before, of which parts that read the same are kept. */
   #last: Assessment | null = null;
   #patience: ReturnType<typeof setTimeout> | undefined;
+  /** Until the next question may be asked. */
+  #pause: ReturnType<typeof setTimeout> | undefined;
   readonly #leave: () => void;
 
   constructor(
@@ -52,7 +59,11 @@ export class Answering {
 
   stop(): void {
     this.#leave();
-    clearTimeout(this.#patience);
+    // what has been heard and not been shown yet is not shown any more: nobody would follow it up
+    this.#gesture += 1;
+    this.#wait(false);
+    clearTimeout(this.#pause);
+    this.assistant.onmessage = null;
     this.assistant.terminate();
     this.desk.setState({ answered: null, isBehind: false });
   }
@@ -67,8 +78,31 @@ export class Answering {
     }
     // until the first answer, that of the plan before
     if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
-    if (this.#asked === null) this.#ask(state.draft);
-    this.#wait(true);
+    this.#askNewest();
+    this.#followUp();
+  }
+
+  /** Waits for the answer to what is shown; back where the answer is of, there is nothing to wait for. */
+  #followUp(): void {
+    const { draft, answered, isBehind } = this.desk.getState();
+    if (draft !== answered) {
+      if (!isBehind) this.#wait(true);
+      return;
+    }
+    this.#wait(false);
+    if (isBehind) this.desk.setState({ isBehind: false });
+  }
+
+  /** Asks for what is shown now, once the question before is answered and the pause after it over. */
+  #askNewest(): void {
+    const { draft, answered } = this.desk.getState();
+    if (draft === null || draft === answered || draft === this.#asked?.draft) return;
+    if (this.#isAsking || this.#pause !== undefined) return;
+    this.#pause = setTimeout(() => {
+      this.#pause = undefined;
+      this.#askNewest();
+    }, PACE_MS);
+    this.#ask(draft);
   }
 
   #ask(draft: Plan): void {
@@ -79,19 +113,19 @@ export class Answering {
       this.#last = answerOf(base);
     }
     this.#asked = { draft, gesture: this.#gesture };
+    this.#isAsking = true;
     this.assistant.postMessage({ change: changeFrom(base, draft) });
   }
 
   #hear(texts: Packed): void {
     const asked = this.#asked;
     if (asked === null) return;
-    this.#asked = null;
+    this.#isAsking = false;
     const { draft, gesture } = asked;
     const answer = unpacked(texts, this.#last, () => assessNow(draft).whys);
     this.#last = answer;
     keepAnswer(draft, answer);
-    const { draft: shown } = this.desk.getState();
-    if (shown !== null && shown !== draft) this.#ask(shown);
+    this.#askNewest();
     // with the next draft, if one is on its way
     this.frames(() => {
       if (gesture === this.#gesture) this.#show(draft);
@@ -99,7 +133,9 @@ export class Answering {
   }
 
   #show(draft: Plan): void {
-    const { draft: shown, isBehind } = this.desk.getState();
+    const { draft: shown, answered, isBehind } = this.desk.getState();
+    // the finger has come back to where the answer is of: that of another place would be behind it
+    if (shown === answered) return;
     // an answer that came late is behind still, until one comes in time or the finger rests
     const wasLate = this.#patience === undefined;
     this.#wait(false);

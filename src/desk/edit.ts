@@ -2,6 +2,7 @@
  * The one way to change the plan on the desk. A commit is one set and one step of history; a gesture drafts freely
  * and becomes one commit, or nothing.
  */
+import { isAlike } from '../plan/change.ts';
 import { newId } from '../plan/create.ts';
 import { partWhole, stillOpen } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';
@@ -36,7 +37,9 @@ export function beginGesture(desk: Desk, act: string): void {
 export function draftGesture(desk: Desk, edit: Edit): boolean {
   const state = desk.getState();
   if (state.gesture === null) return false;
-  desk.setState({ draft: edit(wholePlan(state)) });
+  const draft = edit(wholePlan(state));
+  // a finger that snaps to where it was has moved nothing: what is known of the draft stays known
+  if (state.draft === null || !isAlike(state.draft, draft)) desk.setState({ draft });
   return true;
 }
 

@@ -4,18 +4,31 @@
  */
 export type Frames = (run: () => void) => () => void;
 
-let waiting = new Set<() => void>();
+type Jobs = Set<() => void>;
+
+/** Of the next frame; null while nothing waits for it. */
+let waiting: Jobs | null = null;
+
+function nextFrame(): Jobs {
+  const jobs: Jobs = new Set();
+  requestAnimationFrame(() => {
+    waiting = null;
+    for (const job of jobs) {
+      try {
+        job();
+      } catch (error) {
+        // one that fails takes none of the others with it
+        reportError(error);
+      }
+    }
+  });
+  return jobs;
+}
 
 /** Runs once before the next paint, in the order of asking; answers how to call it off. */
 export const pageFrames: Frames = (run) => {
   const job = () => run();
-  if (waiting.size === 0) {
-    const mine = waiting;
-    requestAnimationFrame(() => {
-      waiting = new Set();
-      for (const each of mine) each();
-    });
-  }
-  waiting.add(job);
-  return () => void waiting.delete(job);
+  waiting ??= nextFrame();
+  const jobs = waiting.add(job);
+  return () => void jobs.delete(job);
 };

@@ -45,3 +45,17 @@ export function withChange(before: Plan, { fittings, runs, ...rest }: PlanChange
     ...(runs === undefined ? {} : { runs: changedList(before.runs, runs) }),
   };
 }
+
+const isAlikeList = (before: readonly object[], after: readonly object[]): boolean =>
+  before.length === after.length &&
+  before.every((one, place) => one === after[place] || JSON.stringify(one) === JSON.stringify(after[place]));
+
+/** Whether two plans say the same, though one was made anew: of what is the same object nothing is read. */
+export function isAlike(before: Plan, after: Plan): boolean {
+  const { fittings, runs, ...rest } = after;
+  return (
+    Object.entries(rest).every(([name, part]) => part === before[name as keyof Plan]) &&
+    isAlikeList(before.fittings, fittings) &&
+    isAlikeList(before.runs, runs)
+  );
+}

@@ -25,6 +25,8 @@ interface FingerProps {
   isMouse: boolean;
   size: PaneSize;
   figures: readonly LiveFigure[];
+  /** The figures are of a moment ago. */
+  isBehind: boolean;
   note: string | null;
   textScale: number;
   /** Where what is held lies, px of the pane; null when nothing is. */
@@ -35,7 +37,7 @@ interface FingerProps {
 
 /** Beside the finger: what it hides, magnified, and the figures of what it changes. */
 export function Finger(props: FingerProps) {
-  const { at, isMouse, size, figures, note, textScale, exact, surface, palette } = props;
+  const { at, isMouse, size, figures, isBehind, note, textScale, exact, surface, palette } = props;
   const rows = figures.length + (note === null ? 0 : 1);
   const isNear = exact !== null && Math.hypot(exact.xPx - at.xPx, exact.yPx - at.yPx) <= NEAR_PX;
   const hasLoupe = !isMouse && isNear && surface !== null;
@@ -50,6 +52,7 @@ export function Finger(props: FingerProps) {
       {rows > 0 && (
         <dl
           className="sketch-finger"
+          data-behind={isBehind}
           style={{
             transform: `translate(${places.figures.leftPx}px, ${places.figures.topPx}px)`,
             width: box.widthPx,

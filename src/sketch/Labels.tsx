@@ -1,6 +1,7 @@
 import { memo } from 'react';
+import { useStore } from 'zustand';
 import type { PaneSize } from '../desk/camera.ts';
-import type { Camera, Selection } from '../desk/desk.ts';
+import type { Camera, Desk, Selection } from '../desk/desk.ts';
 import type { PlacedLabel } from './labelLayout.ts';
 import { useLabels } from './useLabels.ts';
 import type { Scene } from './useScene.ts';
@@ -40,17 +41,19 @@ const LabelList = memo(function LabelList(props: {
 
 /** Names and figures as page text over the stage: figures of one width, sharp at every zoom. */
 export const Labels = memo(function Labels(props: {
+  desk: Desk;
   scene: Scene;
   camera: Camera;
   size: PaneSize;
   selection: Selection | null;
   scale: number;
 }) {
-  const { scene, camera, size, selection, scale } = props;
+  const { desk, scene, camera, size, selection, scale } = props;
   const selectedId = selection?.id ?? null;
-  const { still, live } = useLabels(scene, camera, size, selectedId, scale);
+  const isBehind = useStore(desk, (state) => state.isBehind);
+  const { still, live } = useLabels(desk, scene, camera, size, { keep: selectedId, scale });
   return (
-    <div className="sketch-labels" aria-hidden="true">
+    <div className="sketch-labels" data-behind={isBehind} aria-hidden="true">
       <LabelList labels={still} selectedId={selectedId} scale={scale} />
       <LabelList labels={live} selectedId={selectedId} scale={scale} />
     </div>

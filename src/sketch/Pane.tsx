@@ -1,23 +1,23 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { useStore } from 'zustand';
-import type { PaneId } from '../desk/desk.ts';
+import { answerOf } from '../desk/answer.ts';
+import type { PaneSize } from '../desk/camera.ts';
+import { type Camera, type PaneId, shownPlan } from '../desk/desk.ts';
 import { commit } from '../desk/edit.ts';
 import { TARGET_BIG_PX, TARGET_PX } from '../look/tokens.ts';
 import { removeBend } from '../plan/edits/removeBend.ts';
-import type { Sheet } from '../plan/schema.ts';
-import { words } from '../words/index.ts';
+import type { Plan, Sheet } from '../plan/schema.ts';
+import { unitsFor, words } from '../words/index.ts';
 import { BendButton } from './BendButton.tsx';
 import { fittedCamera, resizedCamera } from './cameras.ts';
-import { Finger } from './Finger.tsx';
-import { heldAt, placeOfFitting, useHandDrawing } from './handDrawing.ts';
+import { FingerNote } from './FingerNote.tsx';
+import { placeOfFitting } from './handDrawing.ts';
 import { Labels } from './Labels.tsx';
-import { liveFigures } from './liveFigures.ts';
 import { PaneTitle, type PaneToggle } from './PaneTitle.tsx';
 import type { Marked } from './paint/marks.ts';
 import type { Palette } from './palette.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { SheetStage } from './SheetStage.tsx';
-import { figuresIn } from './sight.ts';
 import { Tabs } from './Tabs.tsx';
 import type { Table } from './table.ts';
 import type { HandState, StateNamed } from './tools/state.ts';
@@ -44,15 +44,15 @@ interface PaneProps {
 
 /** One view of the sheet: two canvas layers that only paint, page text and buttons over them. */
 export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, textScale }: PaneProps) {
-  const { desk, hand, input, panes } = table;
+  const { desk, input, panes, seen } = table;
   const surface = useRef<HTMLDivElement>(null);
   const size = usePaneSize(surface);
   const camera = useStore(desk, (state) => state.cameras[id]);
   const bigFingers = useStore(desk, (state) => state.bigFingers);
-  const { state, finger, guides } = useStore(table.seen);
-  const drawing = useHandDrawing(state, scene.plan);
+  const isHeld = useStore(seen, ({ finger }) => finger !== null);
+  const isIdle = useStore(seen, ({ state }) => state.name === 'move.idle');
+  const picking = useStore(seen, ({ state }) => (isPicking(state) && state.pane === id ? state : null));
   const hasCamera = camera !== null;
-  const isHeld = finger !== null;
   const measured = useRef(size);
 
   useEffect(() => {
@@ -79,54 +79,51 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
   }, [panes, id, sheet, size, hasCamera, isHeld]);
 
   const targetPx = bigFingers ? TARGET_BIG_PX : TARGET_PX;
-  const unprotected = scene.sight === 'all' ? scene.unprotected : undefined;
-  const counts = { fittings: scene.plan.fittings.length, runs: scene.plan.runs.length, unprotected };
-  const tabsAt = isPicking(state) && state.pane === id ? placeOfFitting(scene.plan, state.fittingId, sheet.id) : null;
-  const tabsPx = tabsAt === null ? null : panes.toPane(id, tabsAt);
-  const exact = heldAt(state, scene.plan, sheet.id);
-  const isOver = finger !== null && (panes.at(finger.at) ?? finger.pane) === id;
+  const { plan, sight } = scene;
+  const counts = {
+    fittings: plan.fittings.length,
+    runs: plan.runs.length,
+    unprotected: sight === 'all' ? unprotectedIn(plan) : undefined,
+  };
   return (
     <section className="sketch-pane" data-pane={id}>
       <div className="sketch-surface" ref={surface} role="img" aria-label={words.sketch.describePane(title, counts)}>
         {camera !== null && (
-          <SheetStage
-            camera={camera}
-            size={size}
-            scene={scene}
-            marked={marked}
-            guides={guides}
-            drawing={drawing}
-            palette={palette}
-          />
+          <SheetStage table={table} camera={camera} size={size} scene={scene} marked={marked} palette={palette} />
         )}
       </div>
       {camera !== null && (
         <>
-          <Labels scene={scene} camera={camera} size={size} selection={marked.selection} scale={textScale} />
+          <Labels
+            desk={desk}
+            scene={scene}
+            camera={camera}
+            size={size}
+            selection={marked.selection}
+            scale={textScale}
+          />
           <PaneTitle title={title} toggle={toggle} />
           <ScaleBar
             pxPerM={camera.pxPerM}
             scale={sheet.scale.value}
-            isFeet={scene.plan.settings.showLength === 'ft-in'}
-            units={scene.units}
+            isFeet={plan.settings.showLength === 'ft-in'}
+            units={unitsFor(plan)}
           />
-          {finger !== null && isOver && (
-            <Finger
-              at={panes.inPane(id, finger.at)}
-              isMouse={finger.device === 'mouse'}
+          {isHeld && (
+            <FingerNote
+              id={id}
+              table={table}
+              scene={scene}
               size={size}
-              figures={figuresIn(scene.sight, liveFigures(state, scene.plan, scene.answer, scene.units))}
-              note={scene.note}
-              textScale={textScale}
-              exact={exact === null ? null : panes.toPane(id, exact)}
               surface={surface.current}
               palette={palette}
+              textScale={textScale}
             />
           )}
-          {state.name === 'move.idle' && marked.selection?.kind === 'bend' && (
+          {isIdle && marked.selection?.kind === 'bend' && (
             <BendButton
               selection={marked.selection}
-              plan={scene.plan}
+              plan={plan}
               place={(at) => panes.toPane(id, at)}
               size={size}
               targetPx={targetPx}
@@ -134,20 +131,56 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
               onRemove={(runId, index) => commit(desk, 'removeBend', (plan) => removeBend(plan, runId, index))}
             />
           )}
-          {isPicking(state) && tabsPx !== null && (
-            <Tabs
-              state={state}
-              plan={scene.plan}
-              at={tabsPx}
-              pxPerM={camera.pxPerM}
+          {picking !== null && (
+            <TerminalTabs
+              id={id}
+              table={table}
+              state={picking}
+              sheetId={sheet.id}
+              camera={camera}
               size={size}
               targetPx={targetPx}
               textScale={textScale}
-              onChoose={(terminal) => hand.tell({ kind: 'choose', terminal })}
             />
           )}
         </>
       )}
     </section>
+  );
+}
+
+/** The longest unprotected stretch in words; null when there is none. */
+function unprotectedIn(plan: Plan): string | null {
+  const longestM = Math.max(0, ...answerOf(plan).sources.map(({ unprotectedM }) => unprotectedM));
+  return longestM > 0 ? unitsFor(plan).length(longestM) : null;
+}
+
+interface TerminalTabsProps {
+  id: PaneId;
+  table: Table;
+  state: Picking;
+  sheetId: string;
+  camera: Camera;
+  size: PaneSize;
+  targetPx: number;
+  textScale: number;
+}
+
+function TerminalTabs({ id, table, state, sheetId, camera, size, targetPx, textScale }: TerminalTabsProps) {
+  const plan = useStore(table.desk, shownPlan);
+  const place = placeOfFitting(plan, state.fittingId, sheetId);
+  const at = place === null ? null : table.panes.toPane(id, place);
+  if (at === null) return null;
+  return (
+    <Tabs
+      state={state}
+      plan={plan}
+      at={at}
+      pxPerM={camera.pxPerM}
+      size={size}
+      targetPx={targetPx}
+      textScale={textScale}
+      onChoose={(terminal) => table.hand.tell({ kind: 'choose', terminal })}
+    />
   );
 }

@@ -1,14 +1,18 @@
 import type { Context } from 'konva/lib/Context';
-import { memo, useMemo } from 'react';
+import type { Shape as KonvaShape } from 'konva/lib/Shape';
+import { memo, type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { PaneSize } from '../desk/camera.ts';
-import type { Camera } from '../desk/desk.ts';
+import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
 import { seenStretch } from '../drawing/hazard.ts';
 import { pointsOfFlat } from '../drawing/runs.ts';
 import type { FittingShape, Shape as PlainShape } from '../drawing/shapes.ts';
+import { boundsOf, boxHolds, growBox } from '../geom/box.ts';
 import { nearestOnPolyline } from '../geom/polyline.ts';
 import type { Point } from '../plan/schema.ts';
-import type { HandDrawing } from './handDrawing.ts';
+import { withEnds } from './changes.ts';
+import { drawingOf, type HandDrawing } from './handDrawing.ts';
 import { Layer, Shape, Stage } from './konva.ts';
+import { type Live, liveOf } from './live.ts';
 import { paintGrid } from './paint/grid.ts';
 import { paintHandMarks } from './paint/handMarks.ts';
 import { paintHazard } from './paint/hazard.ts';
@@ -18,7 +22,8 @@ import { paintShapes, type View, viewOf } from './paint/pen.ts';
 import { paintFittings, paintRuns } from './paint/things.ts';
 import type { Palette } from './palette.ts';
 import type { Guide } from './snap.ts';
-import { type Scene, withEnds } from './useScene.ts';
+import type { Table } from './table.ts';
+import type { Scene } from './useScene.ts';
 
 type Still = Pick<Scene['still'], 'runs' | 'fittings'>;
 type Paint = (context: CanvasRenderingContext2D) => void;
@@ -27,17 +32,22 @@ type Paint = (context: CanvasRenderingContext2D) => void;
  * Plates that lie over what the live layer draws: over moved and marked runs, over the one being drawn, over stripes
  * that pass. The rest of the plates stay on the still layer.
  */
-function fittingsOver(scene: Scene, marked: Marked, drawing: HandDrawing, view: View): FittingShape[] {
+function fittingsOver(live: Live, marked: Marked, drawing: HandDrawing, view: View): FittingShape[] {
   const { selection, places } = marked;
-  const ids = new Set([...scene.live.fittings.map(({ fittingId }) => fittingId), ...places]);
+  const ids = new Set([...live.fittings.map(({ fittingId }) => fittingId), ...places]);
   if (selection !== null) ids.add(selection.id);
   if (drawing.trace !== null) ids.add(drawing.trace.from.fittingId);
-  const over = withEnds(scene.plan, ids);
-  const stripes = scene.shown.hazards.map(({ points }) => pointsOfFlat(points));
+  const over = withEnds(live.plan, ids);
+  const stripes = live.shown.hazards.map(({ points }) => pointsOfFlat(points));
   const reachM = (2 * view.halfPlatePx) / view.frame.scale;
+  // most plates are far from every stripe: a box tells so at less cost than a distance
+  const near = stripes.flatMap((stripe) => {
+    const box = boundsOf(stripe);
+    return box === null ? [] : [{ stripe, box: growBox(box, reachM) }];
+  });
   const isPassed = (at: Point) =>
-    stripes.some((stripe) => (nearestOnPolyline(stripe, at)?.distanceM ?? Number.POSITIVE_INFINITY) < reachM);
-  return scene.shown.fittings.filter(({ fittingId, at }) => over.has(fittingId) || isPassed(at));
+    near.some(({ stripe, box }) => boxHolds(box, at) && (nearestOnPolyline(stripe, at)?.distanceM ?? reachM) < reachM);
+  return live.shown.fittings.filter(({ fittingId, at }) => over.has(fittingId) || isPassed(at));
 }
 
 function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, view: View): Paint {
@@ -49,33 +59,96 @@ function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, v
   };
 }
 
-function livePaint(scene: Scene, marked: Marked, guides: readonly Guide[], drawing: HandDrawing, view: View): Paint {
-  const { shown, live, locked } = scene;
-  const over = fittingsOver(scene, marked, drawing, view);
+interface OverIt {
+  marked: Marked;
+  locked: ReadonlySet<string>;
+  guides: readonly Guide[];
+  drawing: HandDrawing;
+}
+
+function livePaint(context: CanvasRenderingContext2D, live: Live, over: OverIt, view: View): void {
+  const { shown, runs } = live;
+  const { marked, locked, guides, drawing } = over;
   const stripes = shown.hazards.map((hazard) => seenStretch(hazard, view.frame.scale));
-  const paintStripes = (context: CanvasRenderingContext2D, areCramped: boolean) => {
+  const paintStripes = (areCramped: boolean) => {
     for (const { hazard, isCramped } of stripes) if (isCramped === areCramped) paintHazard(context, hazard, view);
   };
-  return (context) => {
-    paintRunMarks(context, shown, marked, view);
-    paintRuns(context, live.runs, view);
-    paintStripes(context, false);
-    paintHandMarks(context, guides, drawing, view);
-    paintFittings(context, over, view);
-    paintStripes(context, true);
-    paintBendMarks(context, shown, marked, locked, view);
-    paintFittingMarks(context, shown, marked, view);
-    paintLocks(context, shown, locked, view);
+  paintRunMarks(context, shown, marked, view);
+  paintRuns(context, runs, view);
+  paintStripes(false);
+  paintHandMarks(context, guides, drawing, view);
+  paintFittings(context, fittingsOver(live, marked, drawing, view), view);
+  paintStripes(true);
+  paintBendMarks(context, shown, marked, locked, view);
+  paintFittingMarks(context, shown, marked, view);
+  paintLocks(context, shown, locked, view);
+}
+
+const Painted = memo(function Painted({ paint, shape }: { paint: Paint; shape?: RefObject<KonvaShape | null> }) {
+  const sceneFunc = (context: Context) => paint(context._context);
+  return <Shape {...(shape && { ref: shape })} listening={false} perfectDrawEnabled={false} sceneFunc={sceneFunc} />;
+});
+
+interface LayerProps {
+  table: Table;
+  scene: Scene;
+  marked: Marked;
+  view: View;
+}
+
+const StillThings = memo(function StillThings({ scene, view }: Pick<LayerProps, 'scene' | 'view'>) {
+  const { shapes } = scene.settled.outline;
+  const { runs, fittings } = scene.still;
+  return (
+    <Painted paint={useMemo(() => stillPaint(shapes, { runs, fittings }, view), [shapes, runs, fittings, view])} />
+  );
+});
+
+/** Hears of every frame by itself and paints it at once, within that frame: nothing is drawn anew around it. */
+const LiveThings = memo(function LiveThings({ table, scene, marked, view }: LayerProps) {
+  const shape = useRef<KonvaShape>(null);
+  useEffect(() => paintWithFrames(table, () => shape.current?.getLayer()?.drawScene()), [table]);
+  const paint = useMemo(
+    () => (context: CanvasRenderingContext2D) => {
+      const { desk, seen } = table;
+      const { state, guides } = seen.getState();
+      const live = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));
+      const drawing = drawingOf(state, live.plan);
+      livePaint(context, live, { marked, locked: scene.locked, guides, drawing }, view);
+    },
+    [table, scene, marked, view],
+  );
+  return <Painted paint={paint} shape={shape} />;
+});
+
+/** Calls `paint` once for all that changes together of what a gesture shows. Answers how to leave off. */
+function paintWithFrames({ desk, seen }: Table, paint: () => void): () => void {
+  let isDue = false;
+  const ask = () => {
+    if (isDue) return;
+    isDue = true;
+    queueMicrotask(() => {
+      isDue = false;
+      paint();
+    });
+  };
+  const leave = [
+    seen.subscribe(ask),
+    desk.subscribe((now, before) => {
+      if (now.draft !== before.draft || now.answered !== before.answered) ask();
+    }),
+  ];
+  return () => {
+    for (const each of leave) each();
   };
 }
 
 interface SheetStageProps {
+  table: Table;
   camera: Camera;
   size: PaneSize;
   scene: Scene;
   marked: Marked;
-  guides: readonly Guide[];
-  drawing: HandDrawing;
   palette: Palette;
 }
 
@@ -84,26 +157,16 @@ interface SheetStageProps {
  * still one, which is painted anew only when that changes.
  */
 export const SheetStage = memo(function SheetStage(props: SheetStageProps) {
-  const { camera, size, scene, marked, guides, drawing, palette } = props;
+  const { table, camera, size, scene, marked, palette } = props;
   const view = useMemo(() => viewOf(camera, size, palette), [camera, size, palette]);
-  const { shapes } = scene.settled.outline;
-  const { runs, fittings } = scene.still;
-  const still = useMemo(() => stillPaint(shapes, { runs, fittings }, view), [shapes, runs, fittings, view]);
-  const live = livePaint(scene, marked, guides, drawing, view);
   return (
     <Stage width={size.widthPx} height={size.heightPx} listening={false}>
       <Layer listening={false} name="still">
-        <Painted paint={still} />
+        <StillThings scene={scene} view={view} />
       </Layer>
       <Layer listening={false} name="live">
-        <Painted paint={live} />
+        <LiveThings table={table} scene={scene} marked={marked} view={view} />
       </Layer>
     </Stage>
-  );
-});
-
-const Painted = memo(function Painted({ paint }: { paint: Paint }) {
-  return (
-    <Shape listening={false} perfectDrawEnabled={false} sceneFunc={(context: Context) => paint(context._context)} />
   );
 });

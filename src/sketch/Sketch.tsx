@@ -76,7 +76,7 @@ export function Sketch({ desk }: { desk: Desk }) {
   // the strip is the hand's while it draws, places or joins
   const isStripFree = handName === 'panning' || /^move\.(idle|pressed|dragging(Fitting|Bend))$/.test(handName);
 
-  const { outline } = scene.shown;
+  const { outline } = scene.settled;
   const arrangement = arrangementFor(size, outline);
   const { panes: say } = words.sketch;
   const titles = { whole: titleOf(sheet), bay: say.bay };

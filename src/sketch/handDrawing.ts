@@ -1,5 +1,4 @@
 /** What the hand draws over the sheet that is no part of the plan yet. */
-import { useMemo } from 'react';
 import { fittingById, runById } from '../plan/byId.ts';
 import { placeOn } from '../plan/runs.ts';
 import type { Plan, Point } from '../plan/schema.ts';
@@ -28,7 +27,7 @@ function looseEnd({ runId, end, tip }: StateNamed<'move.draggingEnd'>, plan: Pla
   return { aim: null, trace: { sheetId: run.sheetId, from, start, bends }, stroke: [tip] };
 }
 
-function drawingOf(state: HandState, plan: Plan): HandDrawing {
+export function drawingOf(state: HandState, plan: Plan): HandDrawing {
   switch (state.name) {
     case 'place.aiming':
       return { ...NOTHING, aim: state.at };
@@ -41,11 +40,6 @@ function drawingOf(state: HandState, plan: Plan): HandDrawing {
     default:
       return NOTHING;
   }
-}
-
-/** The same object until the hand draws something else. */
-export function useHandDrawing(state: HandState, plan: Plan): HandDrawing {
-  return useMemo(() => drawingOf(state, plan), [state, plan]);
 }
 
 /** Where a fitting stands on a sheet; null when it is gone, or not on that one. */

@@ -4,6 +4,7 @@ import type { Desk, PaneId } from '../desk/desk.ts';
 import { type Frames, pageFrames } from '../desk/frames.ts';
 import type { FittingKind } from '../plan/schema.ts';
 import { moveCamera } from './cameras.ts';
+import { Changes } from './changes.ts';
 import { Holding } from './holding.ts';
 import { type Clock, pageClock } from './input/clock.ts';
 import type { ClientPoint, Gesture } from './input/gestures.ts';
@@ -21,6 +22,8 @@ export interface Table {
   hand: Hand;
   /** The hand as the panes show it. */
   seen: StoreApi<HandView>;
+  /** What the gesture under way changes. */
+  changes: Changes;
   /** A fitting dragged off the shelf: its finger goes on here. Answers false while no pane is seen. */
   carryIn(kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean;
 }
@@ -54,5 +57,5 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     input.adopt(event, pane.element, pane.id, from);
     return true;
   };
-  return { desk, panes, input, hand, seen, carryIn };
+  return { desk, panes, input, hand, seen, changes: new Changes(), carryIn };
 }

@@ -19,9 +19,10 @@ export function useMarked({ desk, seen }: Table): Marked {
   /** The fitting that is being placed is picked out before it is part of the plan. */
   const aimedId = useStore(seen, ({ state }) => (state.name === 'place.aiming' ? state.fitting.id : null));
   const findingId = useStore(desk, (state) => state.findingId);
-  const plan = useStore(desk, answeredPlan);
+  // where no finding is looked at, the answer marks nothing
+  const plan = useStore(desk, (state) => (state.findingId === null ? null : answeredPlan(state)));
   return useMemo(() => {
-    const finding = findingId === null ? undefined : answerOf(plan).findings.find(({ id }) => id === findingId);
+    const finding = plan === null ? undefined : answerOf(plan).findings.find(({ id }) => id === findingId);
     const places = finding === undefined ? NO_PLACES : new Set(finding.places.map(({ id }) => id));
     const selection: Selection | null = aimedId === null ? selected : { kind: 'fitting', id: aimedId };
     return { selection, places, placeColour: finding?.severity ?? 'note' };

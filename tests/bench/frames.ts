@@ -1,4 +1,7 @@
-/** Reads a browser's own trace: how long JavaScript ran from one move of the pointer to the next. */
+/**
+ * Reads a browser's own trace: how long JavaScript ran from one move of the pointer to the next. Time of its own thread:
+ * what the rest of the machine does meanwhile is no part of it.
+ */
 
 interface TraceEvent {
   readonly name: string;
@@ -8,6 +11,9 @@ interface TraceEvent {
   /** Microseconds. */
   readonly ts: number;
   readonly dur?: number;
+  /** The same two by the clock of the thread, which stands still while it waits for a processor. */
+  readonly tts?: number;
+  readonly tdur?: number;
   readonly args?: { readonly name?: string; readonly data?: { readonly type?: string } };
 }
 
@@ -33,13 +39,12 @@ export function framesOf(text: string): number[] {
     .sort((one, other) => one.ts - other.ts);
   return moves.slice(0, -1).map((move, index) => {
     const end = moves[index + 1]?.ts ?? Number.POSITIVE_INFINITY;
-    let [spentUs, until] = [0, move.ts];
-    for (const { ts, dur = 0 } of scripts) {
+    let [spentUs, until] = [0, 0];
+    for (const { ts, tts = 0, tdur = 0 } of scripts) {
       if (ts < move.ts || ts >= end) continue;
-      const from = Math.max(ts, until);
-      const to = Math.min(ts + dur, end);
-      if (to > from) spentUs += to - from;
-      until = Math.max(until, to);
+      const from = Math.max(tts, until);
+      spentUs += Math.max(0, tts + tdur - from);
+      until = Math.max(until, tts + tdur);
     }
     return spentUs / 1000;
   });

@@ -64,7 +64,7 @@ export const voltsAcross = (
 function nextState(source: LimitedSource, state: LimitedState, amps: number, volts: number): LimitedState {
   const { maxA } = source;
   const belowV = source.volts - volts;
-  const near = ROUNDING_V * Math.max(1, Math.abs(source.volts));
+  const near = ROUNDING_V * Math.max(1, source.volts);
   const nearA = ROUNDING_A * Math.max(1, maxA);
   switch (state) {
     case 'holding':

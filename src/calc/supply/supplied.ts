@@ -127,8 +127,8 @@ function told(
 ): SuppliedSolved {
   const loads = network.loads.length;
   const one = (source: LimitedSource, at: number): LimitedSolved => ({
-    state: at < 0 ? 'off' : (states[at] ?? 'off'),
-    amps: at < 0 ? 0 : (amps[at] ?? 0),
+    state: states[at] ?? 'off',
+    amps: amps[at] ?? 0,
     volts: voltsAcross(solved, source),
   });
   let next = -1;
@@ -161,7 +161,7 @@ function raise(of: Attempt, refused: Extract<Refused, { reason: 'cannotCarry' }>
   let guess = refused.largestShare;
   let start: readonly LimitedState[] | undefined;
   while (tooMuch - carried > FINEST_SHARE) {
-    const share = guess > carried && guess < tooMuch ? guess : (carried + tooMuch) / 2;
+    const share = guess > carried ? guess : (carried + tooMuch) / 2;
     const result = attempt(of, share, { thorough: false, start });
     if (result.ok) {
       // a little more, once: that it is too much ends the search

@@ -59,6 +59,8 @@ export interface Parted {
  * it was before where nothing of it has changed.
  */
 export function partWhole(before: Plan, whole: Plan, proposal: Proposal): Parted {
+  // the edit's own object, of which the answer may be known
+  if (proposal.length === 0) return { plan: isSame(before, whole) ? before : whole, proposal };
   const whyOf = new Map(proposal.map(({ id, why }) => [id, why]));
   const ghosts = new Set(whole.fittings.filter(({ id }) => whyOf.has(id)).map(({ id }) => id));
   const isGhost = ({ id, from, to }: Run): boolean =>
@@ -83,9 +85,15 @@ export function partWhole(before: Plan, whole: Plan, proposal: Proposal): Parted
       whole.runs.filter((run) => !isGhost(run)),
     ),
   };
-  const keys = Object.keys(before) as (keyof Plan)[];
-  return { plan: keys.every((key) => plan[key] === before[key]) ? before : plan, proposal: parts };
+  return { plan: isSame(before, plan) ? before : plan, proposal: parts };
 }
+
+const isSame = (before: Plan, after: Plan): boolean =>
+  sameList(before.fittings, after.fittings) === before.fittings &&
+  sameList(before.runs, after.runs) === before.runs &&
+  (Object.keys(before) as (keyof Plan)[]).every(
+    (key) => key === 'fittings' || key === 'runs' || after[key] === before[key],
+  );
 
 const sameList = <T>(before: T[], after: T[]): T[] =>
   before.length === after.length && before.every((item, index) => item === after[index]) ? before : after;

@@ -24,7 +24,7 @@ function paintPadlock(context: CanvasRenderingContext2D, x: number, y: number, {
 /** On what is locked: at the corner of a plate, and on a run where the handle of its first end would be. */
 export function paintLocks(
   context: CanvasRenderingContext2D,
-  { fittings, runs }: Drawing,
+  { fittings, runs }: Pick<Drawing, 'fittings' | 'runs'>,
   locked: ReadonlySet<string>,
   view: View,
 ): void {

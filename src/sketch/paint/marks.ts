@@ -35,7 +35,7 @@ const isSelected = (selection: Selection | null, run: RunShape): boolean =>
   selection !== null && selection.kind !== 'fitting' && selection.id === run.runId;
 
 /** Under the fittings: sleeves of what is picked out or spoken of. */
-export function paintRunMarks(context: Context, { runs }: Drawing, marked: Marked, view: View): void {
+export function paintRunMarks(context: Context, { runs }: Pick<Drawing, 'runs'>, marked: Marked, view: View): void {
   for (const run of runs) {
     if (marked.places.has(run.runId)) paintSleeve(context, run, view.palette[marked.placeColour], DASH_PX, view);
     if (isSelected(marked.selection, run)) paintSleeve(context, run, view.palette.selected, [], view);
@@ -51,7 +51,7 @@ function paintHandle(context: Context, at: Point, radiusPx: number, fill: string
 /** Over stripes and plates: the bends and ends of the run that is picked out, to take hold of. */
 export function paintBendMarks(
   context: Context,
-  { runs }: Drawing,
+  { runs }: Pick<Drawing, 'runs'>,
   { selection }: Marked,
   locked: ReadonlySet<string>,
   view: View,
@@ -82,7 +82,12 @@ function paintRing(
 }
 
 /** Over everything: rings round fittings. */
-export function paintFittingMarks(context: Context, { fittings }: Drawing, marked: Marked, view: View): void {
+export function paintFittingMarks(
+  context: Context,
+  { fittings }: Pick<Drawing, 'fittings'>,
+  marked: Marked,
+  view: View,
+): void {
   const { selection, places, placeColour } = marked;
   const pickedId = selection?.kind === 'fitting' ? selection.id : null;
   for (const fitting of fittings) {
