@@ -2,7 +2,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
-import { axe } from '../support/axe.ts';
+import { axe, COLOUR_RULES } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import { clipped, overlaps, sidewaysScroll, smallTargets } from '../support/layout.ts';
 import { readRecords, untilText } from '../support/reading.ts';
@@ -126,6 +126,13 @@ describe('layout checks', () => {
 it('axe: an unlabelled field is found, a labelled one is not', async () => {
   expect(await axe((await show('<main><h1>A</h1><input></main>')).page)).toHaveLength(1);
   expect(await axe((await show('<main><h1>A</h1><label>B <input></label></main>')).page)).toEqual([]);
+});
+
+it('axe, rules of colour alone: grey on grey is found, an unlabelled field is not', async () => {
+  const { page } = await show('<main><h1>Grey</h1><input></main>');
+  expect(await axe(page, COLOUR_RULES)).toEqual([]);
+  await page.addStyleTag({ content: 'h1 { color: #999; background: #888 }' });
+  expect(await axe(page, COLOUR_RULES)).toHaveLength(1);
 });
 
 describe('the finger', () => {

@@ -1,9 +1,10 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { metres, shownValue, undoButton } from './support/reading.ts';
+import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** A cable over two sheets, and an outline of one's own, by touch on one page. */
@@ -92,6 +93,40 @@ describe('several sheets of one vehicle', () => {
     await sheets().waitFor();
     // the sheet that came back is open again
     await untilText(user.page, 'continues at Whole from above');
+    opened.expectClean();
+  });
+
+  it('a continuation point dragged on a part of the vehicle moves there, and stays where it is on the whole', async () => {
+    const { page } = user;
+    const side = 'Cargo from the side';
+    const selected = page.getByRole('region', { name: 'Selected' });
+    const placeIn = async (fields: Locator, across: string) => ({
+      xM: metres(await fields.getByLabel('From the nose', { exact: true }).inputValue()),
+      yM: metres(await fields.getByLabel(across, { exact: true }).inputValue()),
+    });
+    // the amplifier was tapped in place there; from it and the scale bar follows where the point is
+    await tapAt(side, 0.6, 0.5);
+    const amplifier = { px: await spot(side, 0.6, 0.5), at: await placeIn(selected, 'From the roof') };
+    const bar = drawing(side).locator('..').locator('.sketch-scale');
+    const barPx = (await bar.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
+    const pxPerM = barPx / metres(await bar.innerText());
+
+    await selectInList(user, 'Continuation point');
+    const there = () => placeIn(selected.getByRole('group', { name: `On ${side}` }), 'From the roof');
+    const onWhole = () => placeIn(selected.getByRole('group', { name: 'On Whole from above' }), 'From the right side');
+    const [before, wholeBefore] = [await there(), await onWhole()];
+    const point = {
+      x: amplifier.px.x + (before.xM - amplifier.at.xM) * pxPerM,
+      y: amplifier.px.y + (before.yM - amplifier.at.yM) * pxPerM,
+    };
+    const byM = 0.4;
+    await opened.finger.drag(point, { x: point.x + byM * pxPerM, y: point.y });
+    // to the next line of the grid
+    expect((await there()).xM - before.xM).toBeCloseTo(byM, 1);
+    expect((await there()).yM).toBeCloseTo(before.yM, 1);
+    expect(await onWhole()).toEqual(wholeBefore);
+    await user.tap(undoButton(page));
+    expect(await there()).toEqual(before);
     opened.expectClean();
   });
 

@@ -249,6 +249,53 @@ it('a fuse dropped onto a run splits it, and deleting the fuse joins it again', 
   opened?.expectClean();
 });
 
+it('the end of a run dragged to another terminal leads there, and back with undo', async () => {
+  await openAgain();
+  const {
+    page,
+    opened: { finger },
+  } = user;
+  const [amplifier, near, far] = [placeOf('Amplifier 2'), placeOf('Ground point 2'), placeOf('Ground point')];
+  const runs = page.getByRole('table', { name: 'Runs' });
+  await user.tap(runs.getByRole('button', { name: 'Amplifier 2 to ground point 2', exact: true }));
+  // the handle of a run this short stands beside the plate that it leads to, at less than a third of the way
+  await finger.drag(user.spot(between(near, amplifier, 0.3), 'Whole vehicle'), user.spot(far, 'Whole vehicle'));
+  await untilText(page, /^Amplifier 2 to ground point$/m);
+  const straightM = Math.hypot(far.xM - amplifier.xM, far.yM - amplifier.yM);
+  const [, length = []] = await row(page, 'Runs', 'Amplifier 2 to ground point');
+  expect(metres(length[0] ?? '')).toBeCloseTo(straightM, 2);
+  await untilSaved(page, (text) => withoutIds(text) !== withoutIds(kept.text));
+
+  await user.tap(user.button(/^Undo:/));
+  await untilSaved(page, (text) => text === kept.text);
+  opened?.expectClean();
+});
+
+it('what is dragged to the edge of a pane takes the sheet along, and comes to lie beyond what was in sight', async () => {
+  await openAgain();
+  const {
+    page,
+    opened: { finger },
+  } = user;
+  const box = await user.pane('Whole vehicle').boundingBox();
+  if (box === null) throw new Error('The whole vehicle is not to be seen.');
+  const from = user.spot(placeOf('Amplifier'), 'Whole vehicle');
+  const edge = { x: box.x + box.width - 6, y: from.y };
+  const edgeXM = placeOf('Amplifier').xM + (box.x + box.width - from.x) / user.scaleOf('Whole vehicle');
+  const beside = user.pane('Whole vehicle').locator('..').getByText('Amplifier 2', { exact: true }).first();
+  const atX = async () => (await beside.boundingBox())?.x ?? Number.NaN;
+  const before = await atX();
+  await finger.down(from);
+  await finger.move(edge);
+  // the finger rests; the sheet goes on under it
+  await expect.poll(atX, { timeout: 5_000 }).toBeLessThan(before - 80);
+  await finger.up();
+  expect((await user.placeInFields()).xM).toBeGreaterThan(edgeXM);
+  await user.tap(user.button(/^Undo:/));
+  await untilSaved(page, (text) => text === kept.text);
+  opened?.expectClean();
+});
+
 it('wrong input is answered with what is wrong, and changes nothing', async () => {
   await openAgain();
   const { page } = user;

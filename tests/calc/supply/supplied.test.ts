@@ -304,6 +304,78 @@ describe('a DC-DC charger', () => {
   });
 });
 
+describe('refusals, by hand', () => {
+  // node 2 is fed by the 11 V alone, 100 A at most: 1 ohm takes 11 A of them, 979 W are left to the 1500 W
+  const loads: Network['loads'] = [{ plus: 2, minus: 0, law: { kind: 'power', watts: 1500 } }];
+  const resistors = [
+    { a: 1, b: 0, ohm: 0.1 },
+    { a: 2, b: 0, ohm: 1 },
+  ];
+  const heavy: Network = { nodes: 3, resistors, sources: [{ plus: 1, minus: 0, volts: 12, ohm: 0.1 }], loads };
+  const three = [
+    alternator({ volts: 12, ohm: 0.1, maxA: 100 }),
+    alternator({ plus: 2, volts: 11, maxA: 100 }),
+    alternator({ volts: 13, ohm: 0.1, maxA: 400 }),
+  ];
+
+  it('where no states agree, the share is found by halving: from below, to a part in a million', () => {
+    const postV = 11 - 100 * 1e-7;
+    const most = (postV * (100 - postV)) / 1500;
+    const result = solveSupplied(heavy, three);
+    if (result.ok || result.reason !== 'cannotCarry') throw new Error('not refused as too much');
+    expect(result.largestShare).toBeLessThanOrEqual(most * (1 + 1e-9));
+    expect(result.largestShare).toBeGreaterThan(most - 1e-6);
+  });
+
+  it('of more than are tried in every combination, none is said to be too much', () => {
+    const second = { plus: 3, minus: 0, volts: 12, ohm: 0.1 };
+    const net: Network = { ...heavy, nodes: 4, sources: [...heavy.sources, second] };
+    const four = [...three, alternator({ plus: 3, volts: 14, ohm: 0.01, maxA: 100 })];
+    expect(solveSupplied(net, four)).toEqual({ ok: false, reason: 'noState' });
+  });
+
+  it('twice what the battery can bring, a charger beside it giving nothing: half', () => {
+    // 12.6^2 / 0.04 W; the posts of the second battery are above the charger
+    const net: Network = {
+      ...onPosts({ kind: 'power', watts: (2 * 12.6 ** 2) / 0.04 }),
+      nodes: 3,
+      sources: [
+        { plus: 1, minus: 0, volts: 12.6, ohm: 0.01 },
+        { plus: 2, minus: 0, volts: 15, ohm: 0.01 },
+      ],
+    };
+    const output = { plus: 2, minus: 0, volts: 14.4, ohm: 0, maxA: 30 };
+    const beside: Charger = { input: { plus: 1, minus: 0 }, output, efficiency: 0.9 };
+    const result = solveSupplied(net, [], [beside]);
+    if (result.ok || result.reason !== 'cannotCarry') throw new Error('carried');
+    expect(result.largestShare).toBeCloseTo(0.5, 5);
+    const light = solved(solveSupplied({ ...net, loads: [] }, [], [beside]));
+    expect(light.chargers[0]).toMatchObject({ state: 'off', amps: 0, inputAmps: 0 });
+  });
+});
+
+describe('a charger that feeds its own posts and loses half', () => {
+  // 30 A given for 60 A drawn, whatever the voltage: 30 A from the battery
+  const own: Charger = { input: { plus: 1, minus: 0 }, output: alternator({ maxA: 30 }), efficiency: 0.5 };
+  const behind = (ohm: number): Network => ({
+    nodes: 2,
+    resistors: [],
+    sources: [{ plus: 1, minus: 0, volts: 12.6, ohm }],
+    loads: [],
+  });
+
+  it('settles where what it draws and what it gives agree', () => {
+    const [one] = solved(solveSupplied(behind(1 / 30), [], [own])).chargers;
+    expect(one?.inputVolts).toBeCloseTo(12.6 - 1, 8);
+    expect(one?.inputAmps).toBeCloseTo(60, 6);
+  });
+
+  it('is told as unsettled where each round overshoots by nearly as much as the one before', () => {
+    // the slope of the power over itself is -2 x / (12.6 - 3 x) at x = 30 A R: -0.98 at 2.5 V
+    expect(solveSupplied(behind(2.5 / 30), [], [own])).toEqual({ ok: false, reason: 'unsettled' });
+  });
+});
+
 describe('what no plan can mean', () => {
   it('is refused', () => {
     expect(() => solveSupplied(ohms(1), [alternator({ maxA: -1 })])).toThrow(RangeError);
