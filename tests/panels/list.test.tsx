@@ -1,9 +1,11 @@
-import { fireEvent, screen, within } from '@testing-library/react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import type { Desk } from '../../src/desk/desk.ts';
+import { type Desk, shownPlan } from '../../src/desk/desk.ts';
+import { nameProposedBy, proposeFeed } from '../../src/desk/proposing.ts';
 import List from '../../src/panels/list/List.tsx';
 import { newPlan } from '../../src/plan/create.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
+import { defaultName } from '../../src/words/index.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
@@ -109,5 +111,29 @@ describe('the plan as a list', () => {
     expect(plan(desk).fittings.some(({ id }) => id === 'mainFuse')).toBe(false);
     expect(said()).toBe('Main fuse deleted.');
     expect(screen.getByText('Battery to pass-through', { selector: '.list-name' })).toBeTruthy();
+  });
+
+  it('marks what is proposed; accepted it is part of the plan, refused it is gone', async () => {
+    const { desk } = renderPanel(<List onClose={() => undefined} onEdit={() => undefined} />, empty());
+    add('battery', '55 cm', '1.4 m');
+    add('amplifier', '3.6 m', '1 m');
+    expect(document.querySelectorAll('.list-proposed')).toHaveLength(0);
+    nameProposedBy(desk, defaultName);
+    await act(() => proposeFeed(desk));
+    const { proposal } = desk.getState();
+    expect(proposal.length).toBeGreaterThan(2);
+    expect(document.querySelectorAll('.list-proposed')).toHaveLength(proposal.length);
+
+    const ground = proposal.find((part) => part.kind === 'fitting' && part.fitting.kind === 'ground');
+    fireEvent.click(screen.getAllByRole('button', { name: /^Refuse Ground/ })[0] as HTMLElement);
+    expect(shownPlan(desk.getState()).fittings.some(({ id }) => id === ground?.id)).toBe(false);
+    expect(said()).toMatch(/^Ground.* is put away\.$/);
+    expect(plan(desk).fittings).toHaveLength(2);
+
+    fireEvent.click(screen.getByRole('button', { name: 'Accept Main fuse' }));
+    expect(plan(desk).fittings.map(({ kind }) => kind)).toEqual(['battery', 'amplifier', 'fuse']);
+    expect(said()).toBe('Main fuse is part of the plan now.');
+    const row = screen.getByText('Main fuse', { selector: '.list-name' });
+    expect(row.querySelector('.list-proposed')).toBeNull();
   });
 });

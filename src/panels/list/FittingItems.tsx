@@ -6,6 +6,7 @@ import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { axesOf } from '../inspector/PlaceFields.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { ProposedActs, ProposedMark, useProposed } from './Proposed.tsx';
 
 export interface ListPartProps {
   plan: Plan;
@@ -22,13 +23,16 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
   const desk = useDeskStore();
   const units = useUnits();
   const isSelected = useDesk((state) => state.selection?.id === fitting.id);
+  const proposed = useProposed(fitting.id);
   const { list, fittings, inspector } = words;
   const sheet = useDesk(({ plan }) => plan.sheets.find(({ id }) => id === fitting.sheetId) ?? plan.sheets[0]);
   const axes = sheet === undefined ? 'vehicle' : axesOf(sheet);
   const pick = () => select(desk, { kind: 'fitting', id: fitting.id });
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-fitting={fitting.id}>
-      <span className="list-name">{name}</span>
+      <span className="list-name">
+        {name} {proposed === null ? null : <ProposedMark />}
+      </span>
       <span className="hint">
         {fittings.kinds[fitting.kind]}, {list.at[axes](units.length(fitting.at.xM), units.length(fitting.at.yM))}
       </span>
@@ -43,17 +47,21 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
         >
           {list.editShort}
         </button>
-        <button
-          type="button"
-          aria-label={`${inspector.remove} ${name}`}
-          disabled={fitting.locked}
-          onClick={() => {
-            pick();
-            if (runAct(desk, removeSelected)) onSaid(list.removed(name));
-          }}
-        >
-          {inspector.remove}
-        </button>
+        {proposed === null ? (
+          <button
+            type="button"
+            aria-label={`${inspector.remove} ${name}`}
+            disabled={fitting.locked}
+            onClick={() => {
+              pick();
+              if (runAct(desk, removeSelected)) onSaid(list.removed(name));
+            }}
+          >
+            {inspector.remove}
+          </button>
+        ) : (
+          <ProposedActs id={fitting.id} name={name} onSaid={onSaid} />
+        )}
       </span>
     </li>
   );

@@ -6,17 +6,21 @@ import { words } from '../../words/full.ts';
 import { nameOfId, runTitle } from '../../words/index.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import type { ItemsProps } from './FittingItems.tsx';
+import { ProposedActs, ProposedMark, useProposed } from './Proposed.tsx';
 
 function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
   const desk = useDeskStore();
   const isSelected = useDesk((state) => state.selection?.id === run.id);
+  const proposed = useProposed(run.id);
   const { list, fittings, inspector } = words;
   const title = runTitle(plan, run);
   const end = ({ fittingId, terminal }: TerminalRef) => fittings.terminalOf(nameOfId(plan, fittingId) ?? '', terminal);
   const pick = () => select(desk, { kind: 'run', id: run.id });
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-run-item={run.id}>
-      <span className="list-name">{title}</span>
+      <span className="list-name">
+        {title} {proposed === null ? null : <ProposedMark />}
+      </span>
       <span className="hint">
         {fittings.runKinds[run.kind]}, {list.joins(end(run.from), end(run.to))}, {inspector.bends(run.bends.length)}
       </span>
@@ -31,17 +35,21 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
         >
           {list.editShort}
         </button>
-        <button
-          type="button"
-          aria-label={`${inspector.remove} ${title}`}
-          disabled={run.locked}
-          onClick={() => {
-            pick();
-            if (runAct(desk, removeSelected)) onSaid(list.removed(title));
-          }}
-        >
-          {inspector.remove}
-        </button>
+        {proposed === null ? (
+          <button
+            type="button"
+            aria-label={`${inspector.remove} ${title}`}
+            disabled={run.locked}
+            onClick={() => {
+              pick();
+              if (runAct(desk, removeSelected)) onSaid(list.removed(title));
+            }}
+          >
+            {inspector.remove}
+          </button>
+        ) : (
+          <ProposedActs id={run.id} name={title} onSaid={onSaid} />
+        )}
       </span>
     </li>
   );

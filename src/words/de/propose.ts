@@ -28,5 +28,7 @@ export const proposing = {
   mark: 'vorgeschlagen',
   acceptOne: (name: string): string => `${name} annehmen`,
   refuseOne: (name: string): string => `${name} ablehnen`,
+  accepted: (name: string): string => `${name} gehört jetzt zum Plan.`,
+  refused: (name: string): string => `${name} ist verworfen.`,
   why: (name: string, why: WhyProposed): string => `${name}: ${WHY[why]}`,
 } as const;

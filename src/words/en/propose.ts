@@ -27,5 +27,7 @@ export const proposing = {
   mark: 'proposed',
   acceptOne: (name: string): string => `Accept ${name}`,
   refuseOne: (name: string): string => `Refuse ${name}`,
+  accepted: (name: string): string => `${name} is part of the plan now.`,
+  refused: (name: string): string => `${name} is put away.`,
   why: (name: string, why: WhyProposed): string => `${name}: ${WHY[why]}`,
 } as const;

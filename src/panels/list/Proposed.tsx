@@ -1,0 +1,38 @@
+import { acceptPart, refusePart } from '../../desk/proposing.ts';
+import { words } from '../../words/full.ts';
+import { useDesk, useDeskStore } from '../useDesk.ts';
+
+/** Why a fitting or run is proposed; null for what is part of the plan. */
+export const useProposed = (id: string) => useDesk((state) => state.proposal.find((part) => part.id === id) ?? null);
+
+/** Beside the name of what is no part of the plan yet. */
+export const ProposedMark = () => <span className="list-proposed">{words.proposing.mark}</span>;
+
+/** Takes one proposed thing into the plan, or puts it away. */
+export function ProposedActs({ id, name, onSaid }: { id: string; name: string; onSaid: (said: string) => void }) {
+  const desk = useDeskStore();
+  const { proposing } = words;
+  return (
+    <>
+      <button
+        type="button"
+        aria-label={proposing.acceptOne(name)}
+        onClick={() => {
+          if (acceptPart(desk, id)) onSaid(proposing.accepted(name));
+        }}
+      >
+        {proposing.accept}
+      </button>
+      <button
+        type="button"
+        aria-label={proposing.refuseOne(name)}
+        onClick={() => {
+          refusePart(desk, id);
+          onSaid(proposing.refused(name));
+        }}
+      >
+        {proposing.refuse}
+      </button>
+    </>
+  );
+}

@@ -1,0 +1,174 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Assessment } from '../../src/assess/answer.ts';
+import { assess } from '../../src/assess/assess.ts';
+import { fuseRatingA, runBrief, runBriefs } from '../../src/assess/brief.ts';
+import { packed, unpacked } from '../../src/assess/packed.ts';
+import { openPlan } from '../../src/plan/open.ts';
+import type { Plan } from '../../src/plan/schema.ts';
+import { anyPlan } from './anyPlan.ts';
+import { charged, fixed, mixed, single, twoBatteries } from './plans.ts';
+
+const PUBLIC = new URL('../../public/', import.meta.url);
+const FIXTURES = new URL('../fixtures/plans/', import.meta.url);
+
+function opened(url: URL): Plan {
+  const answer = openPlan(readFileSync(url, 'utf8'));
+  if (!answer.ok) throw new Error(`${url.pathname}: ${JSON.stringify(answer.reason)}`);
+  return answer.plan;
+}
+
+const kept = ['v1', 'v2', 'v3'].flatMap((version) =>
+  readdirSync(new URL(`${version}/`, FIXTURES))
+    .filter((name) => name.endsWith('.json'))
+    .map((name): [string, Plan] => [`${version}/${name}`, opened(new URL(`${version}/${name}`, FIXTURES))]),
+);
+
+const PLANS: [name: string, plan: Plan][] = [
+  ...kept,
+  ['the example', opened(new URL('demo.plan.json', PUBLIC))],
+  ...Object.entries({ single, mixed, twoBatteries, fixed, charged }).map(([name, make]): [string, Plan] => [
+    name,
+    make(),
+  ]),
+];
+
+const noWhys = (): never => {
+  throw new Error('Derivations were asked for.');
+};
+
+/** As it arrives: nothing but what one thread may send to another gets through. */
+const sent = (answer: Assessment) => structuredClone(packed(answer));
+
+/** An answer with each of its parts read, the derivations left out. */
+const readParts = ({ whys: _, ...parts }: Assessment) => parts;
+
+/** All but the derivations, read one by one, as nothing asks for more. */
+function parts(answer: Assessment): Record<string, unknown> {
+  const names = Object.keys(answer).filter((name) => name !== 'whys');
+  return Object.fromEntries(names.map((name) => [name, answer[name as keyof Assessment]]));
+}
+
+/** What it says in brief, against the whole of what it says. */
+function expectBriefs(answer: Assessment, { runs, fuses }: Assessment, plan: Plan): void {
+  expect(runBriefs(answer)).toEqual(
+    runs.map(({ runId, gauge, areaMm2, length, unprotectedM }) => ({ runId, gauge, areaMm2, length, unprotectedM })),
+  );
+  for (const run of runs) expect(runBrief(answer, run.runId)).toMatchObject({ runId: run.runId, gauge: run.gauge });
+  expect(runBrief(answer, 'no such run')).toBeUndefined();
+  for (const { id } of plan.fittings) {
+    const own = fuses.find(({ fittingId, terminal }) => fittingId === id && terminal === null);
+    expect(fuseRatingA(answer, id)).toBe(own?.ratingA ?? null);
+  }
+}
+
+describe.each(PLANS)('the answer to %s, sent and read again', (_, plan) => {
+  const answer = assess(plan);
+  const text = sent(answer);
+
+  it('is the same in every part, and asks for derivations only when they are looked at', () => {
+    let asked = 0;
+    const whys = () => {
+      asked += 1;
+      return answer.whys;
+    };
+    const read = unpacked(text, null, whys);
+    expect(parts(read)).toEqual(readParts(answer));
+    expect(asked).toBe(0);
+    expect(read.whys).toBe(answer.whys);
+    expect(read.whys).toBe(answer.whys);
+    expect(asked).toBe(1);
+    // as a whole too, as a file of it or a test would look at it
+    expect(read).toEqual(answer);
+  });
+
+  it('says in brief what it says in full', () => {
+    expectBriefs(unpacked(text, null, noWhys), answer, plan);
+    expectBriefs(answer, answer, plan);
+  });
+});
+
+const isLong = process.env.FEEDRUN_LONG !== undefined;
+
+describe('any plan that opens', () => {
+  it('has an answer that is the same sent and read again, in brief too', { timeout: 600_000 }, () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        const answer = assess(plan);
+        const read = unpacked(sent(answer), null, noWhys);
+        expect(parts(read)).toEqual(readParts(answer));
+        expectBriefs(read, answer, plan);
+        expectBriefs(answer, answer, plan);
+      }),
+      { numRuns: isLong ? 1000 : 60, seed: 20261126 },
+    );
+  });
+
+  it('is answered for alike whatever was answered before', { timeout: 600_000 }, () => {
+    fc.assert(
+      fc.property(fc.array(anyPlan, { minLength: 2, maxLength: 4 }), (plans) => {
+        let before: Assessment | null = null;
+        for (const plan of plans) {
+          const answer = assess(plan);
+          const read = unpacked(sent(answer), before, noWhys);
+          expect(parts(read)).toEqual(readParts(answer));
+          expectBriefs(read, answer, plan);
+          before = read;
+        }
+      }),
+      { numRuns: isLong ? 300 : 16, seed: 20261127 },
+    );
+  });
+});
+
+describe('an answer after another', () => {
+  const read = (plan: Plan, before: Assessment | null) => unpacked(sent(assess(plan)), before, noWhys);
+  const example = opened(new URL('demo.plan.json', PUBLIC));
+
+  /** The example with one run taped to a length. */
+  const taped = (index: number, tapedM: number): Plan => ({
+    ...example,
+    runs: example.runs.map((run, place) => (place === index ? { ...run, tapedM } : run)),
+  });
+
+  it('that reads the same has the same lists', () => {
+    const before = read(example, null);
+    const now = read(structuredClone(example), before);
+    expect(now === before).toBe(false);
+    expect(now.findings).toBe(before.findings);
+    expect(runBriefs(now)).toBe(runBriefs(before));
+  });
+
+  it('keeps what reads as it did, finding by finding and run by run, and has the rest anew', () => {
+    const before = read(taped(0, 0.92), null);
+    const now = read(taped(0, 0.8), before);
+    const [old, whole] = [0.92, 0.8].map((tapedM) => assess(taped(0, tapedM)).findings);
+    const isSame = (one: unknown, other: unknown) => JSON.stringify(one) === JSON.stringify(other);
+
+    // the first run is another length now, and the first finding says so; not all the others do
+    expect(runBriefs(now)[0]?.length.lengthM).toBe(0.8);
+    expect(runBriefs(now)[0]).not.toBe(runBriefs(before)[0]);
+    const kept = runBriefs(now).filter((run, place) => run === runBriefs(before)[place]);
+    expect(kept.length).toBeGreaterThan(2);
+    for (const [place, run] of runBriefs(now).entries()) {
+      const was = runBriefs(before)[place];
+      expect([run.runId, run === was]).toEqual([run.runId, isSame(run, was)]);
+    }
+    const stop = now.findings.find(({ rule }) => rule === 'unprotected-length');
+    expect(stop).toBeDefined();
+    expect(before.findings).not.toContain(stop);
+    for (const [place, finding] of now.findings.entries()) {
+      const sameText = isSame(whole?.[place], old?.[place]);
+      expect([finding.id, finding === before.findings[place]]).toEqual([finding.id, sameText]);
+    }
+    expect(now.findings.some((finding) => before.findings.includes(finding))).toBe(true);
+  });
+
+  it('after one that was worked out here, or none, has all of it anew', () => {
+    const here = assess(example);
+    const now = read(example, here);
+    expect(now.findings).toEqual(here.findings);
+    expect(now.findings[0]).not.toBe(here.findings[0]);
+  });
+});

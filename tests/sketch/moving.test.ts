@@ -1,0 +1,232 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type PaneSize, toScreen } from '../../src/desk/camera.ts';
+import type { Camera } from '../../src/desk/desk.ts';
+import { drawSheet } from '../../src/drawing/draw.ts';
+import { halfPlatePx } from '../../src/drawing/fittings.ts';
+import type { Drawing } from '../../src/drawing/shapes.ts';
+import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
+import type { Plan, Point } from '../../src/plan/schema.ts';
+import { groundOf, layOutLabels, layOutMoving, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
+import { feedPlan, SHEET, withFittings } from '../drawing/support/plans.ts';
+import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+
+/** Labels while a finger moves the fuse of a feed, whose cable from the battery nothing protects. */
+const words = {
+  length: (m: number) => `${m.toFixed(2)} m`,
+  taped: String,
+  current: (a: number) => `${a} A`,
+  power: (w: number) => `${w} W`,
+  gauge: String,
+  unprotected: (m: number) => `${m.toFixed(2)} m`,
+  continuesAt: String,
+  locked: 'locked',
+  separator: ' ',
+};
+
+const size: PaneSize = { widthPx: 800, heightPx: 500 };
+const NEAR: Camera = { sheetId: SHEET, centreXM: 1.5, centreYM: 1, pxPerM: 200 };
+
+/** The feed, and grounds all over the place for their names. */
+const plan = withFittings(
+  feedPlan(),
+  [0, 1, 2, 3, 4, 5, 6, 7, 8, 9].map((index) => [
+    `ground${index}`,
+    'ground',
+    0.4 + 0.55 * (index % 5),
+    index < 5 ? 0.3 : 1.7,
+  ]),
+);
+const answer = answerWith({
+  runs: [
+    runAnswer('run1', { length: { lengthM: 0.3, origin: 'drawn', plusMinusM: 0.1 }, unprotectedM: 0.3 }),
+    runAnswer('run2'),
+    runAnswer('run3'),
+  ],
+  sources: [sourceAnswer('battery', { unprotectedM: 0.3, runIds: ['run1'] })],
+});
+
+/** What the fuse takes with it. */
+const CHANGED = new Set(['fuse', 'run1', 'run2']);
+
+function draw(of: Plan): Drawing {
+  const [sheet] = of.sheets;
+  if (sheet === undefined) throw new Error('no sheet');
+  return drawSheet(of, sheet, answer, words);
+}
+
+interface Moved {
+  stood: readonly PlacedLabel[];
+  still: readonly PlacedLabel[];
+  live: readonly PlacedLabel[];
+  drawn: Drawing;
+}
+
+/** The fuse is taken there; `keep` is what is picked out. */
+function moved(to: Point, camera = NEAR, keep: string | null = null): Moved {
+  const wish = { keep, scale: 1 };
+  const before = draw(plan);
+  const drawn = draw(moveFitting(plan, 'fuse', to));
+  const stood = layOutLabels(before, camera, size, wish).filter(
+    ({ label }) => label.kind !== 'hazard' && !CHANGED.has(label.id),
+  );
+  const left = {
+    runs: before.runs.filter(({ runId }) => !CHANGED.has(runId)),
+    fittings: before.fittings.filter(({ fittingId }) => !CHANGED.has(fittingId)),
+    hazards: [],
+  };
+  const moving = {
+    runs: drawn.runs.filter(({ runId }) => CHANGED.has(runId)),
+    fittings: drawn.fittings.filter(({ fittingId }) => CHANGED.has(fittingId)),
+    hazards: drawn.hazards,
+    labels: drawn.labels.filter(({ kind, id }) => kind === 'hazard' || CHANGED.has(id)),
+  };
+  return { stood, drawn, ...layOutMoving(stood, groundOf(left, camera, size, 1), moving, camera, size, wish) };
+}
+
+interface Box {
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+}
+
+const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({
+  left: xPx - widthPx / 2,
+  right: xPx + widthPx / 2,
+  top: yPx - heightPx / 2,
+  bottom: yPx + heightPx / 2,
+});
+
+function plateAt(at: Point, camera: Camera): Box {
+  const [{ xPx, yPx }, half] = [toScreen(camera, size, at), halfPlatePx(camera.pxPerM)];
+  return { left: xPx - half, right: xPx + half, top: yPx - half, bottom: yPx + half };
+}
+
+const overlap = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Points along the stripes, a pixel apart or less. */
+function stripePoints({ hazards }: Drawing, camera: Camera): { xPx: number; yPx: number }[] {
+  return hazards.flatMap(({ points }) => {
+    const line = points.flatMap((xM, index) =>
+      index % 2 === 0 ? [toScreen(camera, size, { xM, yM: points[index + 1] ?? 0 })] : [],
+    );
+    return line.flatMap((from, index) => {
+      const to = line[index + 1] ?? from;
+      const steps = Math.ceil(Math.hypot(to.xPx - from.xPx, to.yPx - from.yPx)) + 1;
+      return Array.from({ length: steps }, (_, step) => ({
+        xPx: from.xPx + ((to.xPx - from.xPx) * step) / steps,
+        yPx: from.yPx + ((to.yPx - from.yPx) * step) / steps,
+      }));
+    });
+  });
+}
+
+const isIn = (box: Box, { xPx, yPx }: { xPx: number; yPx: number }, marginPx = 0) =>
+  xPx > box.left - marginPx && xPx < box.right + marginPx && yPx > box.top - marginPx && yPx < box.bottom + marginPx;
+
+const keysOf = (labels: readonly PlacedLabel[]) => labels.map(({ label }) => label.key);
+
+const isSeen = (at: Point, camera: Camera) => {
+  const { xPx, yPx } = toScreen(camera, size, at);
+  return xPx >= 0 && yPx >= 0 && xPx <= size.widthPx && yPx <= size.heightPx;
+};
+
+describe('labels while a finger moves something', () => {
+  it('stay where they stood, and the moved one goes along', () => {
+    // straight down a little, over nothing
+    const { stood, still, live } = moved({ xM: 0.5, yM: 1.1 });
+    expect(still.length).toBeGreaterThan(5);
+    for (const label of still) expect(stood).toContain(label);
+    expect(keysOf(live)).toContain('fitting.fuse');
+    const [here, further] = [0.5, 0.7].map((xM) =>
+      moved({ xM, yM: 1.35 }).live.find(({ label }) => label.key === 'fitting.fuse'),
+    );
+    expect((further?.xPx ?? 0) - (here?.xPx ?? 0)).toBeCloseTo(0.2 * NEAR.pxPerM, 6);
+  });
+
+  it('go out under a plate that comes over them, alone, and come back', () => {
+    const away = moved({ xM: 0.5, yM: 1.1 });
+    const under = away.still.find(({ label }) => label.id === 'ground7');
+    if (under === undefined) throw new Error('Its name has no room.');
+    const centre = {
+      xM: NEAR.centreXM + (under.xPx - size.widthPx / 2) / NEAR.pxPerM,
+      yM: NEAR.centreYM + (under.yPx - size.heightPx / 2) / NEAR.pxPerM,
+    };
+    const over = moved(centre);
+    expect(keysOf(away.still)).toContain('fitting.ground7');
+    expect(keysOf(over.still)).not.toContain('fitting.ground7');
+    expect(keysOf(over.still).length).toBeGreaterThan(5);
+    expect(keysOf(moved({ xM: 0.5, yM: 1.1 }).still)).toContain('fitting.ground7');
+  });
+
+  it('give way to a stripe that is drawn over them', () => {
+    const away = moved({ xM: 0.5, yM: 1.1 });
+    // from the battery (0.2, 1) slantwise over the second name of the lower row
+    const over = moved({ xM: 1.9, yM: 2.4 });
+    expect(keysOf(away.still).filter((key) => !keysOf(over.still).includes(key)).length).toBeGreaterThan(0);
+  });
+
+  it('wherever it goes, at any zoom: nothing over a stripe or a plate, the dangerous length always, no other moved', () => {
+    const place = fc.record({
+      xM: fc.integer({ min: 0, max: 44 }).map((tenth) => tenth / 10),
+      yM: fc.integer({ min: 0, max: 18 }).map((tenth) => tenth / 10),
+    });
+    const lost = new Set<string>();
+    fc.assert(
+      fc.property(
+        place,
+        fc.constantFrom(40, 90, 200, 500),
+        fc.constantFrom(null, 'fuse', 'ground2'),
+        (to, pxPerM, keep) => {
+          const camera = { ...NEAR, pxPerM };
+          const { stood, still, live, drawn } = moved(to, camera, keep);
+          const stripe = stripePoints(drawn, camera);
+          const plate = plateAt(drawn.fittings.find(({ fittingId }) => fittingId === 'fuse')?.at ?? to, camera);
+
+          for (const label of still) {
+            expect(stood).toContain(label);
+            const box = boxOf(label);
+            expect([label.label.key, overlap(box, plate)]).toEqual([label.label.key, false]);
+            expect([label.label.key, stripe.some((point) => isIn(box, point))]).toEqual([label.label.key, false]);
+            for (const other of live) {
+              expect([label.label.key, other.label.key, overlap(box, boxOf(other))]).toEqual([
+                label.label.key,
+                other.label.key,
+                false,
+              ]);
+            }
+          }
+          // what has gone had something come over it
+          for (const label of stood.filter((one) => !still.includes(one))) {
+            const box = boxOf(label);
+            lost.add(label.label.key);
+            const hasReason =
+              overlap(box, plate) ||
+              live.some((other) => overlap(box, boxOf(other))) ||
+              stripe.some((point) => isIn(box, point, 14));
+            expect([label.label.key, hasReason]).toEqual([label.label.key, true]);
+          }
+
+          const hazard = drawn.labels.find(({ kind }) => kind === 'hazard');
+          if (hazard === undefined) throw new Error('Nothing is unprotected.');
+          expect(keysOf(live).includes(hazard.key)).toBe(isSeen(hazard.at, camera));
+          const fuse = drawn.labels.find(({ key }) => key === 'fitting.fuse');
+          if (keep === 'fuse' && fuse !== undefined) {
+            expect(keysOf(live).includes('fitting.fuse')).toBe(isSeen(fuse.at, camera));
+          }
+          for (const label of live) {
+            if (label.label.kind === 'hazard' || label.label.id === keep) continue;
+            expect([label.label.key, stripe.some((point) => isIn(boxOf(label), point))]).toEqual([
+              label.label.key,
+              false,
+            ]);
+          }
+        },
+      ),
+      { numRuns: 400, seed: 20261126 },
+    );
+    // the property has seen names go
+    expect(lost.size).toBeGreaterThan(5);
+  });
+});
