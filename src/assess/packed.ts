@@ -3,7 +3,7 @@
  * drags few parts are, and text costs next to nothing to hand over. What is looked at always comes member by member:
  * most read as they did before.
  */
-import type { Assessment, Finding } from './answer.ts';
+import type { Assessment, Finding, RunAnswer } from './answer.ts';
 import { type Brief, shorten, tellBrief } from './brief.ts';
 import { once } from './perModel.ts';
 
@@ -24,6 +24,16 @@ export interface Packed {
   readonly lists: Readonly<Record<keyof Lists, Texts>>;
 }
 
+/** What bound the choice of a run's size takes longer to work out than all the rest: it is not sent either. */
+const NOT_SENT = ['governs', 'smallest'] as const;
+
+const sentOf = (run: RunAnswer): object =>
+  Object.fromEntries(
+    (Object.keys(run) as (keyof RunAnswer)[])
+      .filter((name) => !NOT_SENT.some((other) => other === name))
+      .map((name) => [name, run[name]]),
+  );
+
 const textsOf = (list: readonly unknown[]): Texts => list.map((member) => JSON.stringify(member));
 
 export function packed({ whys: _, findings, ...parts }: Assessment): Packed {
@@ -31,7 +41,7 @@ export function packed({ whys: _, findings, ...parts }: Assessment): Packed {
   return {
     // what is lazy is worked out here, where nobody waits for it
     parts: Object.fromEntries(
-      Object.entries(parts).map(([name, part]) => [name, JSON.stringify(part)]),
+      Object.entries({ ...parts, runs: parts.runs.map(sentOf) }).map(([name, part]) => [name, JSON.stringify(part)]),
     ) as Packed['parts'],
     lists: { findings: textsOf(findings), runs: textsOf(brief.runs), fuses: textsOf(brief.fuses) },
   };
@@ -53,14 +63,22 @@ const NOTHING: Read = { texts: { findings: [], runs: [], fuses: [] }, lists: { f
 
 const known = new WeakMap<Assessment, Read>();
 
+/** Runs with what was not sent, worked out when it is first read. */
+const runsOf = (text: string, whole: () => Assessment): RunAnswer[] =>
+  (JSON.parse(text) as RunAnswer[]).map((run, place) => {
+    for (const name of NOT_SENT)
+      Object.defineProperty(run, name, { enumerable: true, get: () => whole().runs[place]?.[name] ?? null });
+    return run;
+  });
+
 /**
  * The answer again. Of findings, and of runs and fuses in brief, what reads as it does in `before` is the same object as
- * there, so that what shows it need not be drawn anew. Derivations come from `whys`, when they are asked for.
+ * there, so that what shows it need not be drawn anew. What is not sent comes from `work`, when it is asked for.
  */
 export function unpacked(
   { parts, lists: texts }: Packed,
   before: Assessment | null,
-  whys: () => Assessment['whys'],
+  work: () => Assessment,
 ): Assessment {
   const earlier = (before === null ? undefined : known.get(before)) ?? NOTHING;
   const lists: Lists = {
@@ -68,11 +86,14 @@ export function unpacked(
     runs: listOf(texts.runs, earlier.texts.runs, earlier.lists.runs),
     fuses: listOf(texts.fuses, earlier.texts.fuses, earlier.lists.fuses),
   };
+  const whole = once(work);
   const answer = { findings: lists.findings };
-  for (const [name, text] of Object.entries(parts))
-    Object.defineProperty(answer, name, { enumerable: true, get: once(() => JSON.parse(text)) });
-  const whole = Object.defineProperty(answer, 'whys', { enumerable: true, get: once(whys) }) as Assessment;
-  known.set(whole, { texts, lists });
-  tellBrief(whole, lists);
-  return whole;
+  const tell = (name: keyof Assessment, read: () => unknown) =>
+    Object.defineProperty(answer, name, { enumerable: true, get: once(read) });
+  for (const [name, text] of Object.entries(parts) as [PartName, string][])
+    tell(name, () => (name === 'runs' ? runsOf(text, whole) : JSON.parse(text)));
+  tell('whys', () => whole().whys);
+  known.set(answer as Assessment, { texts, lists });
+  tellBrief(answer as Assessment, lists);
+  return answer as Assessment;
 }

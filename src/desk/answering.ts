@@ -122,7 +122,7 @@ export class Answering {
     if (asked === null) return;
     this.#isAsking = false;
     const { draft, gesture } = asked;
-    const answer = unpacked(texts, this.#last, () => assessNow(draft).whys);
+    const answer = unpacked(texts, this.#last, () => assessNow(draft));
     this.#last = answer;
     keepAnswer(draft, answer);
     this.#askNewest();

@@ -70,10 +70,12 @@ function pursue(trials: Trials, start: readonly LimitedState[], change: Change):
   return refused;
 }
 
+const combinations = (count: number): LimitedState[][] =>
+  count === 0 ? [[]] : combinations(count - 1).flatMap((some) => LIMITED_STATES.map((state) => [...some, state]));
+
 /** Every combination of states; the first that agrees. */
 function exhaust(trials: Trials): Agreed | null {
-  for (let number = 0; number < LIMITED_STATES.length ** trials.limited.length; number += 1) {
-    const states = trials.limited.map((_, index) => LIMITED_STATES[Math.floor(number / 3 ** index) % 3] ?? 'off');
+  for (const states of combinations(trials.limited.length)) {
     const solved = trials.solve(states);
     if (solved.ok && same(trials.asked(states, solved), states)) return { ok: true, states, solved };
   }
@@ -105,7 +107,6 @@ export function findStates(
     for (const from of [first, every('saturated'), every('off')]) {
       const found = pursue(trials, from, change);
       if (found?.ok) return found;
-      if (found?.reason === 'sourcesConflict') return { ok: false, refused: found, triedAll: false };
       refused ??= found;
     }
   }

@@ -118,7 +118,7 @@ function attempt(
   return { ok: false, reason: 'unsettled' };
 }
 
-/** The solution in the terms of the net that was asked for. */
+/** The solution in the terms of the net asked for. States that agree leave no saturated source without a way. */
 function told(
   { network, limited, chargers, awake }: Attempt,
   solved: NetworkSolved,
@@ -137,7 +137,6 @@ function told(
     sourceAmps: solved.sourceAmps.slice(0, network.sources.length),
     loadAmps: solved.loadAmps.slice(0, loads),
     unfed: solved.unfed.filter((load) => load < loads),
-    undelivered: solved.undelivered.filter((injection) => injection < (network.injections?.length ?? 0)),
     limited: limited.map((source, index) => one(source, index)),
     chargers: chargers.map(({ input, output }, index) => {
       if (awake[index]) next += 1;

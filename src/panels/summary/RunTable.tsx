@@ -15,10 +15,12 @@ interface RunRowsProps {
   run: RunAnswer;
   name: string;
   isSelected: boolean;
+  /** What bound the choice takes its time to be worked out: not while a finger drags. */
+  hasGoverns: boolean;
   units: Units;
 }
 
-const RunRows = memo(function RunRows({ run, name, isSelected, units }: RunRowsProps) {
+const RunRows = memo(function RunRows({ run, name, isSelected, hasGoverns, units }: RunRowsProps) {
   const desk = useDeskStore();
   const { columns } = words.summary;
   const of = (what: string) => `${what}, ${name}`;
@@ -41,7 +43,9 @@ const RunRows = memo(function RunRows({ run, name, isSelected, units }: RunRowsP
           <Figure why={run.whySize} title={of(columns.gauge)}>
             {run.gauge === null ? dash : units.gauge(run.gauge)}
           </Figure>
-          {run.governs === null ? null : <span className="cell-note">{words.governsRun[run.governs]}</span>}
+          {!hasGoverns || run.governs === null ? null : (
+            <span className="cell-note">{words.governsRun[run.governs]}</span>
+          )}
         </td>
         <td data-field="length">
           <Figure why={run.whyLength} title={of(columns.length)}>
@@ -76,6 +80,7 @@ export const RunTable = memo(function RunTable({ runs, plan }: { runs: readonly 
   const units = useUnits();
   // heard once for the table: a listener for each row would be called with every move of a finger
   const selectedId = useDesk((state) => state.selection?.id);
+  const isStill = useDesk((state) => state.draft === null);
   const { columns } = words.summary;
   if (runs.length === 0) return null;
   return (
@@ -111,6 +116,7 @@ export const RunTable = memo(function RunTable({ runs, plan }: { runs: readonly 
           run={run}
           name={nameOfId(plan, run.runId) ?? ''}
           isSelected={run.runId === selectedId}
+          hasGoverns={isStill}
           units={units}
         />
       ))}
