@@ -4,12 +4,13 @@ import './App.css';
 import type { Desk } from '../desk/desk.ts';
 import { showInspectorBy } from '../desk/inspect.ts';
 import { PLAN_KEYS_ATTRIBUTE } from '../desk/keys.ts';
+import { DeskProvider } from '../panels/DeskProvider.tsx';
 import { goToInspector } from '../panels/inspector/goToInspector.ts';
 import { MessageBar } from '../panels/message/MessageBar.tsx';
 import { Shelf } from '../panels/shelf/Shelf.tsx';
 import { Topbar, type TopbarDialog, type WorkPanel } from '../panels/topbar/Topbar.tsx';
 import { useChoice } from '../panels/useChoice.ts';
-import { DeskContext, useDesk } from '../panels/useDesk.ts';
+import { useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
 import { Sketch } from '../sketch/Sketch.tsx';
 import { words } from '../words/index.ts';
@@ -68,9 +69,9 @@ const Frame = () => (
 
 export function App({ desk, store }: { desk: Desk; store: Keeping }) {
   return (
-    <DeskContext value={desk}>
+    <DeskProvider desk={desk}>
       <Page desk={desk} files={store} />
-    </DeskContext>
+    </DeskProvider>
   );
 }
 
@@ -127,7 +128,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
             <main className="work">
               <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
                 {hasSheets ? (
-                  <Suspense fallback={null}>
+                  <Suspense fallback={<div className="sheets" />}>
                     <SheetBar isWork={isWork} />
                   </Suspense>
                 ) : null}

@@ -9,9 +9,12 @@ import { type Units, unitsFor } from '../words/index.ts';
 
 export const DeskContext = createContext<Desk | null>(null);
 
+/** The plan as the hand would leave it now, as far as it has been answered for. */
+export const AnsweredContext = createContext<Plan | null>(null);
+
 export function useDeskStore(): Desk {
   const desk = useContext(DeskContext);
-  if (desk === null) throw new Error('A panel needs a DeskContext around it.');
+  if (desk === null) throw new Error('A panel needs a DeskProvider around it.');
   return desk;
 }
 
@@ -20,11 +23,15 @@ export function useDesk<T>(selector: (state: DeskState) => T): T {
   return useStore(useDeskStore(), selector);
 }
 
-/** The plan as the hand would leave it now, as far as it has been answered for. */
-export const usePlan = (): Plan => useDesk(answeredPlan);
+/** The plan that panels show, with its answer: as the hand would leave it, as far as that has been answered for. */
+export function usePlan(): Plan {
+  const plan = useContext(AnsweredContext);
+  if (plan === null) throw new Error('A panel needs a DeskProvider around it.');
+  return plan;
+}
 
 /** The answer for that plan. */
 export const useAnswer = (): Assessment => answerOf(usePlan());
 
-/** Figures as that plan wants them shown. */
+/** Figures as the plan wants them shown: the same object for every plan that wants the same. */
 export const useUnits = (): Units => useDesk((state) => unitsFor(answeredPlan(state)));

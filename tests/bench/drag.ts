@@ -19,7 +19,7 @@ import { drawn } from '../support/reading.ts';
 import { framesOf } from './frames.ts';
 import { planOfRuns } from './planOfRuns.ts';
 
-const COUNTS = [20, 200] as const;
+const COUNTS = [20, 200, 1_000] as const;
 const MOVES = 60;
 const WARM_MOVES = 20;
 const THROTTLE = 4;

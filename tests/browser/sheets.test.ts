@@ -73,7 +73,7 @@ describe('several sheets of one vehicle', () => {
 
     // nothing protects the way from the battery to the amplifier: the length said is that of both parts
     const read = async () => {
-      await expect.poll(() => shownValue(user.page, 'Longest unprotected')).not.toBe('–');
+      await expect.poll(() => shownValue(user.page, 'Longest unprotected'), { timeout: 5_000 }).not.toBe('–');
       return metres(await shownValue(user.page, 'Longest unprotected'));
     };
     const bothM = await read();
@@ -105,6 +105,7 @@ describe('several sheets of one vehicle', () => {
       yM: metres(await fields.getByLabel(across, { exact: true }).inputValue()),
     });
     // the amplifier was tapped in place there; from it and the scale bar follows where the point is
+    await user.take('Move', 'The hand');
     await tapAt(side, 0.6, 0.5);
     const amplifier = { px: await spot(side, 0.6, 0.5), at: await placeIn(selected, 'From the roof') };
     const bar = drawing(side).locator('..').locator('.sketch-scale');
@@ -127,6 +128,7 @@ describe('several sheets of one vehicle', () => {
     expect(await onWhole()).toEqual(wholeBefore);
     await user.tap(undoButton(page));
     expect(await there()).toEqual(before);
+    await user.tap(selected.getByRole('button', { name: 'Close', exact: true }));
     opened.expectClean();
   });
 

@@ -55,6 +55,32 @@ describe('one finger', () => {
     expect(input.state).toBe('idle');
   });
 
+  it('that moved while the page was busy drags, however late the page hears of both', () => {
+    send(element, 'pointerdown', 10, 10);
+    clock.stall(LONG_PRESS_MS + 400);
+    expect(kinds()).toEqual(['press']);
+    send(element, 'pointermove', 40, 10);
+    expect(kinds()).toEqual(['press', 'dragStart']);
+    clock.turn(LONG_PRESS_MS);
+    send(element, 'pointerup', 40, 10);
+    expect(kinds()).toEqual(['press', 'dragStart', 'dragEnd']);
+  });
+
+  it('that rested while the page was busy is a long press all the same', () => {
+    send(element, 'pointerdown', 10, 10);
+    clock.stall(LONG_PRESS_MS + 400);
+    clock.turn(100);
+    expect(kinds()).toEqual(['press', 'longPress']);
+  });
+
+  it('that lifts before a busy page has heard of its rest is a tap', () => {
+    send(element, 'pointerdown', 10, 10);
+    clock.stall(LONG_PRESS_MS + 400);
+    send(element, 'pointerup', 10, 10);
+    clock.turn(1_000);
+    expect(kinds()).toEqual(['press', 'tap']);
+  });
+
   it('that rests half a second is a long press, once, and no tap after it', () => {
     send(element, 'pointerdown', 10, 10);
     clock.turn(LONG_PRESS_MS - 1);

@@ -3,7 +3,7 @@ import { runBrief } from '../../assess/brief.ts';
 import { words } from '../../words/answer.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
-import { useUnits } from '../useDesk.ts';
+import { usePlan, useUnits } from '../useDesk.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
 import { figureSaid } from './figureSaid.ts';
 
@@ -63,8 +63,8 @@ function LargeFigure({ id, label, value, governs, isHazard, why }: LargeFigurePr
 export function Figures({ answer }: { answer: Assessment }) {
   const units = useUnits();
   const { feed, mainFuse, worstDrop, unprotected } = answer.figures;
-  const worst = answer.amplifiers.find(({ dropCablesV }) => dropCablesV !== null && dropCablesV === worstDrop.value);
-  const percent = worst?.dropCablesPercent ?? null;
+  const { systemV } = usePlan().settings;
+  const percent = typeof worstDrop.value === 'number' ? (100 * worstDrop.value) / systemV : null;
   const area = runBrief(answer, feed.places[0]?.id ?? '')?.areaMm2 ?? null;
   const all = [
     { id: 'feed', label: words.summary.feed, figure: feed, extra: area === null ? '' : units.area(area) },

@@ -18,6 +18,8 @@ export type InputState = 'idle' | 'pressed' | 'dragging' | 'held' | 'grasping' |
 /** A trembling or gloved finger moves this far without meaning to, css px. */
 export const SLOP_PX = 8;
 export const LONG_PRESS_MS = 500;
+/** The page was busy when half a second was over: so long moves that wait to be heard have time to be, ms. */
+const LATE_MS = 100;
 const MIDDLE_BUTTON = 1;
 
 export class Input<S extends string> {
@@ -104,10 +106,16 @@ export class Input<S extends string> {
   #press(event: PointerEvent): void {
     this.#state = 'pressed';
     this.#tell('press', event);
-    this.#callOffLongPress = this.clock.after(LONG_PRESS_MS, () => {
+    const dueMs = this.clock.nowMs() + LONG_PRESS_MS;
+    const rested = () => {
       if (this.#state !== 'pressed') return;
       this.#state = 'held';
       this.#tell('longPress', event);
+    };
+    this.#callOffLongPress = this.clock.after(LONG_PRESS_MS, () => {
+      // a page that was busy hears of the time before it hears that the finger has long moved on
+      if (this.clock.nowMs() - dueMs < LATE_MS) rested();
+      else this.#callOffLongPress = this.clock.after(LATE_MS, rested);
     });
   }
 

@@ -78,6 +78,72 @@ describe('answers that no change of states leads to', () => {
   });
 });
 
+describe('without trying every combination, by hand', () => {
+  const quick = (network: Network, limited: readonly LimitedSource[]): StatesFound =>
+    findStates(network, limited, { thorough: false });
+  const battery = { plus: 1, minus: 0, volts: 12, ohm: 0.1 };
+
+  it('one state at a time where all at once lead nowhere: twice 12 V and 0.1 ohm, 2 A, and 700 W', () => {
+    const found = quick({ ...bare(drawing(700)), sources: [battery] }, [onBody(12, 0.1, 400), onBody(14, 0.01, 2)]);
+    expect(statesOf(found)).toBe('holding,saturated');
+    // 12 V + 2 A x 0.05 ohm behind 0.05 ohm
+    const volts = (12.1 + Math.sqrt(12.1 ** 2 - 4 * 700 * 0.05)) / 2;
+    expect(found.ok && found.solved.nodeVolts[1]).toBeCloseTo(volts, 9);
+  });
+
+  it('the same in any order of three: 13 V over 0.1 ohm and into the battery are 140 A, of which 50 A from 24 V', () => {
+    const three = [
+      [onBody(24, 1e-7, 50), 'saturated'],
+      [onBody(13, 1e-7, 400), 'holding'],
+      [onBody(12, 1e-7, 400), 'off'],
+    ] as const;
+    for (const order of [
+      [0, 1, 2],
+      [0, 2, 1],
+      [1, 0, 2],
+      [1, 2, 0],
+      [2, 0, 1],
+      [2, 1, 0],
+    ]) {
+      const some = order.flatMap((at) => three.slice(at, at + 1));
+      const found = quick(
+        { ...bare(resistive(0.1)), sources: [battery] },
+        some.map(([source]) => source),
+      );
+      expect(statesOf(found)).toBe(some.map(([, state]) => state).join());
+    }
+  });
+
+  it('from all holding: 800 W at 8 V are 40 A of the battery, 10 A, and 50 A from 13 V', () => {
+    const net: Network = { ...bare(drawing(800)), sources: [battery] };
+    const found = quick(net, [onBody(14, 1e-7, 10), onBody(13, 0.1, 400)]);
+    expect(statesOf(found)).toBe('saturated,holding');
+    expect(found.ok && found.solved.nodeVolts[1]).toBeCloseTo(8, 9);
+  });
+
+  it('an overload that one way met is told, though another met none', () => {
+    // node 2 has 100 A at most, and (13 - V) / 1 ohm below 13 V: V (113 - V) is 1300 W at 13 V, and less below
+    const resistors = [
+      { a: 1, b: 2, ohm: 1 },
+      { a: 2, b: 3, ohm: 0.1 },
+    ];
+    const net: Network = { nodes: 4, resistors, sources: [], loads: [drawing(700, 2), drawing(700, 2)] };
+    const four = [onBody(13, 1e-7, 50, 2), onBody(11, 0.01, 400), onBody(13, 1e-7, 2), onBody(14, 0.01, 50, 2)];
+    expect(allAgreeing(net, four)).toEqual([]);
+    expect(quick(net, four)).toMatchObject({ ok: false, refused: { reason: 'cannotCarry' }, triedAll: false });
+  });
+
+  it('sources that contradict one another are told as such', () => {
+    const posts = { plus: 1, minus: 0, ohm: 0 };
+    const sources = [
+      { ...posts, volts: 12 },
+      { ...posts, volts: 13 },
+    ];
+    const refused = { ok: false, reason: 'sourcesConflict', element: 'source', index: 1 };
+    expect(findStates({ ...bare(), sources }, [onBody(14, 0.01, 50)])).toMatchObject({ ok: false, refused });
+  });
+});
+
 describe('where no states agree', () => {
   // 1500 W behind more than the net can bring; each way comes back to where it was
   const heavy: Network = {
@@ -100,6 +166,19 @@ describe('where no states agree', () => {
     const net: Network = { ...heavy, nodes: 4, sources: [...heavy.sources, second] };
     const four = [...three, onBody(14, 0.01, 100, 3)];
     expect(findStates(net, four)).toEqual({ ok: false, refused: null, triedAll: false });
+    // a current of the net's own without a way is no overload of theirs
+    const beside: Network = { ...net, nodes: 5, injections: [{ from: 0, to: 4, amps: 1 }] };
+    expect(findStates(beside, four)).toEqual({ ok: false, refused: null, triedAll: false });
+  });
+
+  it('tells an overload of the first alone, the others filling batteries within their limits', () => {
+    // 144 A of 50 A again; each of the others brings 24 A into a battery of 12 V and 0.1 ohm
+    const nodes = [2, 3, 4];
+    const sources = nodes.map((plus) => ({ plus, minus: 0, volts: 12, ohm: 0.1 }));
+    const net: Network = { nodes: 5, resistors: [], sources, loads: [resistive(0.1)] };
+    const four = [1, ...nodes].map((plus) => onBody(14.4, 1e-7, 50, plus));
+    const refused = { ok: false, reason: 'cannotCarry', largestShare: 0 };
+    expect(findStates(net, four)).toEqual({ ok: false, refused, triedAll: false });
   });
 
   it('tells an overload where one of four by themselves has more than its limit to bring', () => {

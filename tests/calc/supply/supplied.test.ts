@@ -287,8 +287,13 @@ describe('a DC-DC charger', () => {
     expect(result.loadAmps).toHaveLength(1);
     // battery, alternator and injection bring what the charger takes
     expect((result.sourceAmps[0] ?? 0) + 7 + 2).toBeCloseTo(result.chargers[1]?.inputAmps ?? Number.NaN, 6);
-    const holding = solved(solveSupplied({ ...net, loads: [] }, [alternator({ volts: 12.61, maxA: 400 })]));
+    const holding = solved(solveSupplied({ ...net, loads: [] }, [alternator({ volts: 13, maxA: 400 })]));
+    expect(holding.limited[0]?.state).toBe('holding');
     expect(holding.sourceAmps).toHaveLength(2);
+    // beside a load of some 12 A that is none of the sleeping one's
+    const drawn = solved(solveSupplied({ ...ohms(1), nodes: 5 }, [], [asleep]));
+    expect(drawn.loadAmps[0]).toBeCloseTo(12.6 / 1.01, 9);
+    expect(drawn.chargers[0]?.inputAmps).toBe(0);
   });
 
   it('feeding amplifiers alone carries up to its limit', () => {
@@ -349,9 +354,28 @@ describe('refusals, by hand', () => {
     const result = solveSupplied(net, [], [beside]);
     if (result.ok || result.reason !== 'cannotCarry') throw new Error('carried');
     expect(result.largestShare).toBeCloseTo(0.5, 5);
+    // the alternator alone holds 720 W
+    const alone = { ...onPosts({ kind: 'power', watts: 1440 }), nodes: 3, sources: net.sources.slice(1) };
+    const overloaded = solveSupplied(alone, [alternator()], [beside]);
+    if (overloaded.ok || overloaded.reason !== 'cannotCarry') throw new Error('carried');
+    expect(overloaded.largestShare).toBeCloseTo(0.5, 5);
     const light = solved(solveSupplied({ ...net, loads: [] }, [], [beside]));
     expect(light.chargers[0]).toMatchObject({ state: 'off', amps: 0, inputAmps: 0 });
   });
+});
+
+it('what no way from the full loads leads to is found by raising them: 12.2 V behind 0.05 ohm, and 700 W', () => {
+  // 13 V and 11 V of 0.1 ohm each hold, 12 V behind 0.05 ohm; the two of 2 A lift that by 0.2 V
+  const net: Network = { ...onPosts({ kind: 'power', watts: 700 }), sources: [] };
+  const four = [
+    alternator({ volts: 13, ohm: 0.1, maxA: 400 }),
+    alternator({ volts: 24, ohm: 0.1, maxA: 2 }),
+    alternator({ volts: 11, ohm: 0.1 }),
+    alternator({ volts: 11, maxA: 2 }),
+  ];
+  const { nodeVolts, limited } = solved(solveSupplied(net, four));
+  expect(limited.map(({ state }) => state)).toEqual(['holding', 'saturated', 'holding', 'saturated']);
+  expect(nodeVolts[1]).toBeCloseTo((12.2 + Math.sqrt(12.2 ** 2 - 4 * 700 * 0.05)) / 2, 9);
 });
 
 describe('a charger that feeds its own posts and loses half', () => {

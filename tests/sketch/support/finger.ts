@@ -63,10 +63,22 @@ export class HandClock implements Clock {
     };
   }
 
+  /** Lets time go by, each thing in its own moment. */
   turn(ms: number): void {
+    const end = this.#now + ms;
+    for (;;) {
+      const [next] = this.#waiting.filter(({ at }) => at <= end).sort((one, other) => one.at - other.at);
+      if (next === undefined) break;
+      this.#now = Math.max(this.#now, next.at);
+      this.#waiting = this.#waiting.filter((other) => other !== next);
+      next.run();
+    }
+    this.#now = end;
+  }
+
+  /** The page is busy meanwhile: what was due is late, all of it. */
+  stall(ms: number): void {
     this.#now += ms;
-    const due = this.#waiting.filter(({ at }) => at <= this.#now);
-    this.#waiting = this.#waiting.filter(({ at }) => at > this.#now);
-    for (const { run } of due) run();
+    this.turn(0);
   }
 }

@@ -1,0 +1,103 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { drawn, readRecords, untilText } from '../support/reading.ts';
+import { untilSaved } from './support/reading.ts';
+import { close, openDialog } from './support/screens.ts';
+import { TouchUser } from './support/touch.ts';
+
+/** A plan for each vehicle that is offered, and what can be done with the plans kept, by touch on one page. */
+let browser: Browser;
+let opened: OpenedPage;
+let user: TouchUser;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  user = new TouchUser(opened);
+  await untilText(opened.page, '1 to stop for');
+});
+afterAll(async () => {
+  await opened.close();
+  await browser.close();
+});
+
+const planName = () => user.page.getByLabel('Plan name', { exact: true }).inputValue();
+
+/** The picture in a pane, in a few bytes. */
+async function pictureOf(pane: 'Whole vehicle'): Promise<string> {
+  await drawn(user.page);
+  return user.pane(pane).evaluate(async (element) => {
+    const pixels = [...element.querySelectorAll('canvas')].map((canvas) => canvas.toDataURL()).join();
+    const hash = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(pixels));
+    return [...new Uint8Array(hash)].join();
+  });
+}
+
+describe('a new plan', () => {
+  const VEHICLES = [
+    ['Hatchback', 'hatchback'],
+    ['Saloon', 'saloon'],
+    ['Estate', 'estate'],
+    ['Pickup', 'pickup'],
+    ['Panel van', 'panelVan'],
+    ['Small bus', 'smallBus'],
+  ] as const;
+
+  it('has the outline of the vehicle that was tapped, whichever of the six', async () => {
+    const pictures = new Set<string>();
+    for (const [name, body] of VEHICLES) {
+      await openDialog(user, 'New plan');
+      const dialog = user.page.getByRole('dialog');
+      await user.tap(dialog.getByText(name, { exact: true }));
+      await user.tap(dialog.getByRole('button', { name: 'Start this plan', exact: true }));
+      await dialog.waitFor({ state: 'detached' });
+      expect(await planName()).toBe(name);
+      const saved = await untilSaved(user.page, (text) => text.includes(`"name": "${name}"`));
+      expect(JSON.parse(saved).sheets).toMatchObject([{ outline: { kind: 'vehicle', body } }]);
+      pictures.add(await pictureOf('Whole vehicle'));
+    }
+    expect(pictures.size).toBe(VEHICLES.length);
+    opened.expectClean();
+  });
+});
+
+describe('the plans kept', () => {
+  const names = async () => {
+    const plans = user.page.getByRole('dialog').getByRole('listitem').locator('b');
+    return (await plans.allInnerTexts()).sort();
+  };
+  const act = (name: string) => user.tap(user.page.getByRole('dialog').getByRole('button', { name, exact: true }));
+  const ALL = ['Estate', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus'];
+  const WITH_COPY = ['Estate', 'Estate, copy', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus'];
+  const RENAMED = ['Estate', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus', 'Tow car'];
+
+  it('are listed, copied, renamed, deleted and taken back', async () => {
+    await openDialog(user, 'Plans');
+    await expect.poll(names).toEqual(ALL);
+    await act('Duplicate Estate');
+    await expect.poll(names).toEqual(WITH_COPY);
+    await act('Rename Estate, copy');
+    await user.write(user.page.getByRole('dialog').getByLabel('New name', { exact: true }), 'Tow car');
+    await expect.poll(names).toEqual(RENAMED);
+
+    await act('Delete Tow car');
+    await expect.poll(names).toEqual(ALL);
+    expect((await readRecords(user.page, 'feedrun', 'plans')).some(({ text }) => /"Tow car"/.test(String(text)))).toBe(
+      false,
+    );
+    await act('Undo');
+    await expect.poll(names).toEqual(RENAMED);
+    opened.expectClean();
+  });
+
+  it('one of them opens, and all are still kept', async () => {
+    await user.tap(user.page.getByRole('dialog').getByRole('button', { name: /^Tow car/ }));
+    await user.page.getByRole('dialog').waitFor({ state: 'detached' });
+    await expect.poll(planName).toBe('Tow car');
+    await openDialog(user, 'Plans');
+    await expect.poll(names).toEqual(RENAMED);
+    await close(user, 'Close');
+    opened.expectClean();
+  });
+});
