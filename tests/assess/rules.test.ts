@@ -169,6 +169,22 @@ describe('drop and voltage (RULES 3)', () => {
     ]);
     expect(answer.amplifiers[0]?.fullA).toBeNull();
   });
+
+  it('cannot-carry: what works of it keeps the amplifier at its cut-out', () => {
+    const [refused] = found(assess(feed({ ratedW: 400 }, 'sae:8', {}, 60).done()), 'cannot-carry');
+    const percent = Number(refused?.params.workingPercent);
+    // 0.16 ohm as above, and 75 mV in the link: (12.6 - 0.075 - 10.5) V x 10.5 V / 0.16 ohm = 133 W of the 500 W drawn
+    expect(Math.abs(percent - (100 * (12.6 - 0.075 - 10.5) * 10.5) / 0.16 / 500)).toBeLessThan(1);
+    // that much works, a little more does not: 12.6 V less the whole drop is what is left
+    const leftV = (share: number) => {
+      const amplifier = assess(feed({ ratedW: 400 * share }, 'sae:8', {}, 60).done()).amplifiers[0];
+      return 12.6 - Number(amplifier?.dropWholeV);
+    };
+    expect(leftV(percent / 100)).toBeGreaterThanOrEqual(10.5 - 1e-3);
+    expect(leftV(percent / 100 + 0.002)).toBeLessThan(10.5);
+    // and far less than the net itself would carry, at half the voltage
+    expect(percent).toBeLessThan(0.7 * Number(refused?.params.carriedPercent));
+  });
 });
 
 describe('heat (RULES 4)', () => {

@@ -6,6 +6,7 @@ import { RULES } from '../rules/index.ts';
 import { rankOf } from '../unprotectedVerdict.ts';
 import { heatingWhy } from '../whys/cable.ts';
 import type { WhyBook } from '../whys/lazy.ts';
+import { workingShare } from '../workingShare.ts';
 import { flippedBy } from './flips.ts';
 
 /** The derivation of a temperature that a finding names: no run has one of its own. */
@@ -23,6 +24,13 @@ function fileBend({ rule, why, params: { outsideMm } }: Finding, book: WhyBook):
   book.file(why, () => leastBendWhy(outsideMm, 'nec', { outsideMm: { source: 'outsideDerived' } }));
 }
 
+/** What works of an output that cannot be carried: told of the plan as it is, and not worked out for every trial. */
+function withWorkingShare(facts: Facts, one: Finding): Finding {
+  if (one.rule !== 'cannot-carry') return one;
+  const { cutOutV } = facts.model.settings;
+  return { ...one, params: { ...one.params, workingPercent: 100 * workingShare(facts), cutOutV: cutOutV.value } };
+}
+
 /** All findings, gravest first and otherwise in the order of the rules; each says which assumption decides it. */
 export function tellFindings(facts: Facts, book: WhyBook): Finding[] {
   const found = RULES.flatMap((rule) => rule.check(facts));
@@ -30,7 +38,7 @@ export function tellFindings(facts: Facts, book: WhyBook): Finding[] {
   // what one finding tells for several places needs no second word on one of them
   const isTold = new Set(found.flatMap(({ rule, places }) => places.map(({ id }) => `${rule}:${id}`)));
   const all = [
-    ...found.map((one) => ({ ...one, decidedBy: decided.get(one.id) ?? [] })),
+    ...found.map((one) => ({ ...withWorkingShare(facts, one), decidedBy: decided.get(one.id) ?? [] })),
     ...looming.filter(({ id }) => !isTold.has(id)),
   ];
   all.sort((one, other) => rankOf(other.severity) - rankOf(one.severity));

@@ -62,9 +62,7 @@ export function faultsTo(network: Network, returnNode: number): Faults | Sources
   }
   const system = buildSystem(network, merged, returnNode);
   const { matrix, unknownOf, alive, part } = system;
-  const equations = new Equations(system, { linear: () => false, power: () => false });
-  equations.setShare(1);
-  const open = equations.withoutPower();
+  const open = new Equations(system).withoutPower();
   if (open === null) throw new RangeError('network: resistances too far apart to be told from one another');
   const fed = new Uint8Array(system.power.count);
   const before = resultOf(network, merged, system, { x: open, fed });

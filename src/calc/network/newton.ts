@@ -15,14 +15,8 @@ const greatest = (values: Float64Array): number => {
   return most;
 };
 
-/** Which loads a common share scales, by place in the system's lists; the others stay as they are. */
-export interface Scaled {
-  readonly linear: (index: number) => boolean;
-  readonly power: (index: number) => boolean;
-}
-
 /**
- * The equations at one share of the loads, and Newton's method on them. A point counts only where the slopes are
+ * The equations at one share of the loads of constant power, and Newton's method on them. A point counts only where the slopes are
  * positive definite: there the voltages answer to the loads as a stable feed does. There is at most one such point:
  * the slopes, G - sum(P / V^2 a a^T), are concave in the voltages, so the region where they are positive definite is
  * convex, and in it the equations are the slope of one strictly convex function.
@@ -30,20 +24,23 @@ export interface Scaled {
 export class Equations {
   private readonly surplus: Float64Array;
   private readonly steady: { readonly diagonal: Float64Array; readonly lower: Float64Array };
-  private readonly siemens: Float64Array;
   private readonly watts: Float64Array;
   private readonly sense: Int8Array;
 
-  constructor(
-    readonly system: System,
-    private readonly scaled: Scaled,
-  ) {
+  constructor(readonly system: System) {
     const { matrix, linear, power } = system;
     this.surplus = new Float64Array(matrix.size + 1);
     this.steady = { diagonal: new Float64Array(matrix.diagonal.length), lower: new Float64Array(matrix.lower.length) };
-    this.siemens = new Float64Array(linear.count);
     this.watts = new Float64Array(power.count);
     this.sense = new Int8Array(power.count);
+    // what does not depend on the voltages
+    const { diagonal, lower } = this.steady;
+    for (let index = 0; index < linear.count; index += 1) {
+      const siemens = real(linear.amount, index);
+      add(diagonal, whole(linear.first, index), siemens);
+      add(diagonal, whole(linear.second, index), siemens);
+      add(lower, whole(linear.entry, index), -siemens);
+    }
   }
 
   /** By power load, the way its voltage has to stand from now on: 1, -1, or 0 for one that does not draw. */
@@ -51,34 +48,22 @@ export class Equations {
     this.sense.set(sense);
   }
 
-  /** Scales the loads, and stamps what does not depend on the voltages. */
+  /** Scales the loads of constant power, which draw nothing until then. */
   setShare(share: number): void {
-    const { linear, power } = this.system;
-    const { diagonal, lower } = this.steady;
-    diagonal.fill(0);
-    lower.fill(0);
-    for (let index = 0; index < linear.count; index += 1) {
-      const siemens = real(linear.amount, index) * (this.scaled.linear(index) ? share : 1);
-      this.siemens[index] = siemens;
-      add(diagonal, whole(linear.first, index), siemens);
-      add(diagonal, whole(linear.second, index), siemens);
-      add(lower, whole(linear.entry, index), -siemens);
-    }
-    for (let index = 0; index < power.count; index += 1) {
-      this.watts[index] = real(power.amount, index) * (this.scaled.power(index) ? share : 1);
-    }
+    const { power } = this.system;
+    for (let index = 0; index < power.count; index += 1) this.watts[index] = real(power.amount, index) * share;
   }
 
   /** Fills in the currents into each unknown at x, and the slopes there. False where a load has the wrong or no voltage. */
   private linearise(x: Float64Array): boolean {
     const { matrix, linear, power, injected } = this.system;
-    const { surplus, siemens, watts, sense } = this;
+    const { surplus, watts, sense } = this;
     const { diagonal, lower } = matrix;
     diagonal.set(this.steady.diagonal);
     lower.set(this.steady.lower);
     surplus.fill(0);
     for (let index = 0; index < linear.count; index += 1) {
-      const amps = real(siemens, index) * branchVolts(linear, index, x);
+      const amps = real(linear.amount, index) * branchVolts(linear, index, x);
       add(surplus, whole(linear.first, index), -amps);
       add(surplus, whole(linear.second, index), amps);
     }

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { largestCarriedShare } from '../../../src/calc/network/carry.ts';
 import { solveNetwork } from '../../../src/calc/network/solve.ts';
 import type { Network, NetworkSolved } from '../../../src/calc/network/types.ts';
 import { portShare, portsOf } from './ports.ts';
@@ -69,14 +68,5 @@ describe('a load between two feeds', () => {
     const result = solveNetwork(net);
     if (result.ok || result.reason !== 'cannotCarry') throw new Error('carried');
     expect(result.largestShare).toBeCloseTo(expected, 6);
-  });
-
-  it('stands as it stood at no load, whatever loads in proportion to voltage are raised', () => {
-    // at half the share both feeds carry 5 A at 12 V, and nothing is left between them
-    const net = twoFeeds(0.1, [inProportion(3, 0, 5), inProportion(2, 0, 10), power(2, 3, 1e-6)]);
-    const limits = [false, true, true].map((scaled) => ({ cutOutV: 0, scaled }));
-    const result = largestCarriedShare(net, limits);
-    expect(result).toMatchObject({ ok: true, boundBy: 'network' });
-    if (result.ok) expect(result.share).toBeCloseTo(0.5, 2);
   });
 });

@@ -94,7 +94,12 @@ export const cable: FindingTable<
   'cannot-carry': {
     sentence: (told) => {
       const share = told.percent('carriedPercent');
-      return `Volle Leistung braucht ${told.power('powerW', 'mehr als das')}; diese Leitungen übertragen bei keiner Spannung mehr als ${share === '' ? 'einen Teil' : share} davon.`;
+      const working = told.percent('workingPercent');
+      const works =
+        working === ''
+          ? ''
+          : ` Soll jeder Verstärker über seiner Abschaltspannung von ${told.voltage('cutOutV')} bleiben, gehen höchstens ${working}.`;
+      return `Volle Leistung braucht ${told.power('powerW', 'mehr als das')}; diese Leitungen übertragen bei keiner Spannung mehr als ${share === '' ? 'einen Teil' : share} davon.${works}`;
     },
     remedy: () => 'Viel größeren Querschnitt oder kürzere Leitungen nehmen, oder die Zuleitung aufteilen.',
   },

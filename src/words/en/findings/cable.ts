@@ -92,7 +92,12 @@ export const cable: FindingTable<
   'cannot-carry': {
     sentence: (told) => {
       const share = told.percent('carriedPercent');
-      return `Full output draws ${told.power('powerW', 'more than this')}; these cables can carry ${share === '' ? 'less' : `${share} of it`}, at any voltage.`;
+      const working = told.percent('workingPercent');
+      const works =
+        working === ''
+          ? ''
+          : ` With every amplifier above its cut-out of ${told.voltage('cutOutV')} no more than ${working} works.`;
+      return `Full output draws ${told.power('powerW', 'more than this')}; these cables can carry ${share === '' ? 'less' : `${share} of it`}, at any voltage.${works}`;
     },
     remedy: () => 'Use much thicker or shorter cables, or split the feed.',
   },
