@@ -37,13 +37,12 @@ const sentOf = (run: RunAnswer): object =>
 const textsOf = (list: readonly unknown[]): Texts => list.map((member) => JSON.stringify(member));
 
 export function packed({ whys: _, findings, ...parts }: Assessment): Packed {
-  const brief = shorten(parts);
   return {
     // what is lazy is worked out here, where nobody waits for it
     parts: Object.fromEntries(
       Object.entries({ ...parts, runs: parts.runs.map(sentOf) }).map(([name, part]) => [name, JSON.stringify(part)]),
     ) as Packed['parts'],
-    lists: { findings: textsOf(findings), runs: textsOf(brief.runs), fuses: textsOf(brief.fuses) },
+    lists: textsIn({ findings, ...shorten(parts) }),
   };
 }
 
@@ -63,6 +62,22 @@ const NOTHING: Read = { texts: { findings: [], runs: [], fuses: [] }, lists: { f
 
 const known = new WeakMap<Assessment, Read>();
 
+const textsIn = ({ findings, runs, fuses }: Lists): Packed['lists'] => ({
+  findings: textsOf(findings),
+  runs: textsOf(runs),
+  fuses: textsOf(fuses),
+});
+
+/** How an answer reads, one that was worked out here too. */
+function readOf(answer: Assessment): Read {
+  const before = known.get(answer);
+  if (before !== undefined) return before;
+  const lists = { findings: answer.findings, ...shorten(answer) };
+  const read = { texts: textsIn(lists), lists };
+  known.set(answer, read);
+  return read;
+}
+
 /** Runs with what was not sent, worked out when it is first read. */
 const runsOf = (text: string, whole: () => Assessment): RunAnswer[] =>
   (JSON.parse(text) as RunAnswer[]).map((run, place) => {
@@ -80,7 +95,7 @@ export function unpacked(
   before: Assessment | null,
   work: () => Assessment,
 ): Assessment {
-  const earlier = (before === null ? undefined : known.get(before)) ?? NOTHING;
+  const earlier = before === null ? NOTHING : readOf(before);
   const lists: Lists = {
     findings: listOf(texts.findings, earlier.texts.findings, earlier.lists.findings),
     runs: listOf(texts.runs, earlier.texts.runs, earlier.lists.runs),

@@ -15,7 +15,7 @@ export class Panes {
   /** Cameras as they were fitted: as long as one is in use, nobody has moved it. Kept while a pane is not shown. */
   readonly #fitted = new Map<PaneId, Camera>();
 
-  /** Where the panes lie on the page, known until the frame after: each look after a change would lay the page out anew. */
+  /** Where the panes lie on the page: looked at once for a drag, since each look after a change lays the page out anew. */
   readonly #boxes = new Map<PaneId, DOMRect>();
 
   constructor(private readonly desk: Desk) {}
@@ -31,12 +31,16 @@ export class Panes {
     this.#boxes.delete(id);
   }
 
+  /** The page may have been laid out otherwise since. */
+  lookAnew(): void {
+    this.#boxes.clear();
+  }
+
   #boxOf(id: PaneId): DOMRect | null {
     const known = this.#boxes.get(id);
     if (known !== undefined) return known;
     const box = this.#mounted.get(id)?.element.getBoundingClientRect();
     if (box === undefined) return null;
-    if (this.#boxes.size === 0) requestAnimationFrame(() => requestAnimationFrame(() => this.#boxes.clear()));
     this.#boxes.set(id, box);
     return box;
   }

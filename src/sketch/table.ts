@@ -42,6 +42,7 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     moveCamera(desk, surface, size, { from, to, factor });
   };
   const heard = (gesture: Gesture<PaneId>): void => {
+    if (gesture.kind !== 'dragMove' && gesture.kind !== 'dragEnd') panes.lookAnew();
     // zoom by button and key goes to the pane that was touched last
     if (desk.getState().pane !== gesture.surface) desk.setState({ pane: gesture.surface });
     if (gesture.kind === 'pinch') zoom(gesture);

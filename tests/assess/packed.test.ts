@@ -172,10 +172,13 @@ describe('an answer after another', () => {
     expect(now.findings.some((finding) => before.findings.includes(finding))).toBe(true);
   });
 
-  it('after one that was worked out here, or none, has all of it anew', () => {
+  it('after one that was worked out here keeps what reads the same too; after none it has all of it anew', () => {
     const here = assess(example);
     const now = read(example, here);
     expect(now.findings).toEqual(here.findings);
-    expect(now.findings[0]).not.toBe(here.findings[0]);
+    expect(now.findings).toBe(here.findings);
+    const anew = read(example, null);
+    expect(anew.findings).toEqual(here.findings);
+    expect(anew.findings[0]).not.toBe(here.findings[0]);
   });
 });

@@ -1,4 +1,4 @@
-import { memo } from 'react';
+import { memo, useRef } from 'react';
 import type { Finding } from '../../assess/answer.ts';
 import type { Desk, Selection } from '../../desk/desk.ts';
 import { select } from '../../desk/selection.ts';
@@ -65,17 +65,39 @@ const FindingItem = memo(function FindingItem(props: FindingItemProps) {
   );
 });
 
+interface Said {
+  sentence: string;
+  qualifier: string;
+  remedy: string;
+}
+
+/** What findings say. A finger that drags renames nothing: what reads the same then is not worded anew. */
+function useSaid(plan: Plan): (finding: Finding) => Said {
+  const known = useRef(new WeakMap<Finding, Said>());
+  const isDragging = useDesk((state) => state.draft !== null);
+  return (finding) => {
+    const before = isDragging ? known.current.get(finding) : undefined;
+    if (before !== undefined) return before;
+    const said = {
+      sentence: bareSentenceOf(finding, plan),
+      qualifier: qualifierOf(finding, plan),
+      remedy: remedyOf(finding, plan),
+    };
+    known.current.set(finding, said);
+    return said;
+  };
+}
+
 /** Stops and fixes open, notes folded to a count. */
 export const Findings = memo(function Findings({ findings, plan }: { findings: readonly Finding[]; plan: Plan }) {
   const lookedId = useDesk((state) => state.findingId);
   const selectedId = useDesk((state) => state.selection?.id ?? null);
+  const say = useSaid(plan);
   const itemOf = (finding: Finding) => (
     <FindingItem
       key={finding.id}
       finding={finding}
-      sentence={bareSentenceOf(finding, plan)}
-      qualifier={qualifierOf(finding, plan)}
-      remedy={remedyOf(finding, plan)}
+      {...say(finding)}
       isLooked={finding.id === lookedId}
       isHere={isAbout(finding, selectedId)}
     />
