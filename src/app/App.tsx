@@ -12,7 +12,6 @@ import { Topbar, type TopbarDialog, type WorkPanel } from '../panels/topbar/Topb
 import { useChoice } from '../panels/useChoice.ts';
 import { useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
-import { Sketch } from '../sketch/Sketch.tsx';
 import { words } from '../words/index.ts';
 import { AnswerReady } from './AnswerReady.tsx';
 import { DropHint } from './DropHint.tsx';
@@ -23,6 +22,9 @@ import { useLocale } from './language.ts';
 const answerRoom = import('./Answer.tsx');
 answerRoom.catch(() => undefined);
 const Answer = lazy(() => answerRoom);
+const sketchRoom = import('../sketch/Sketch.tsx');
+sketchRoom.catch(() => undefined);
+const Sketch = lazy(() => sketchRoom);
 
 // what the first paint does not need
 const List = lazy(() => import('../panels/list/List.tsx'));

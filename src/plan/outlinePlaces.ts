@@ -2,6 +2,8 @@
 import type { Point as Place } from '../geom/point.ts';
 import { polygonHolds } from '../geom/polygon.ts';
 import { firewallXM, type OutlineRegion, outlineRegions } from './outline.ts';
+import { ownFrom } from './ownOutline.ts';
+import { placeWithin, spansAt } from './placeWithin.ts';
 import { roundPoint } from './round.ts';
 import type { Outline, Point } from './schema.ts';
 
@@ -13,7 +15,7 @@ export interface UsualPlaces {
   readonly battery: Point;
   /** Not farther than 0.3 m from the battery. */
   readonly mainFuse: Point;
-  /** On the firewall, away from the steering column; null without a firewall. */
+  /** On the firewall, away from the steering column; null without a firewall inside the edge. */
   readonly passThrough: Point | null;
   readonly block: Point;
   readonly amplifiers: readonly Point[];
@@ -52,8 +54,14 @@ export function usualPlaces(
   const bay = regions.find(({ zone }) => zone === 'bay') ?? whole;
   const cabin = regions.find(({ zone }) => zone === 'cabin') ?? whole;
   const rear = regions.at(-1) ?? whole;
+  const { edge } = ownFrom(outline);
+  const taken: Point[] = [];
+  const take = (place: Point): Point => {
+    taken.push(place);
+    return place;
+  };
   const inside = (region: OutlineRegion, share: number, yM: number) =>
-    within(outline, region, { xM: region.fromXM + share * (region.toXM - region.fromXM), yM });
+    take(placeWithin(edge, region, { xM: region.fromXM + share * (region.toXM - region.fromXM), yM }, taken));
   // without a cargo of its own the rear half of the cabin holds the load
   const back = rear.zone === 'cargo' ? 0 : 0.5;
   const behind = (share: number) => back + share * (1 - back);
@@ -67,15 +75,14 @@ export function usualPlaces(
   };
   const at = battery();
   const home = regions.find(({ toXM }) => at.xM <= toXM) ?? whole;
-  const step = Math.min(FUSE_FROM_BATTERY_M, widthM / 4);
-  const fuse = within(outline, home, { xM: at.xM, yM: at.yM + (at.yM > widthM / 2 ? -step : step) });
+  const mainFuse = take(fuseBeside(at, edge, home, widthM));
   const spots = Array.from({ length: amplifiers }, (_, index) => spotOf(index, amplifiers));
   const sillM = outline.kind === 'vehicle' ? outline.sillM : SILL_SHARE * widthM;
   const hasBay = wallXM !== null && bay.zone === 'bay';
   return {
     battery: at,
-    mainFuse: Math.hypot(fuse.xM - at.xM, fuse.yM - at.yM) <= 0.3 ? fuse : at,
-    passThrough: wallXM === null ? null : roundPoint({ xM: Math.min(wallXM, lengthM), yM: across(ACROSS.passThrough) }),
+    mainFuse,
+    passThrough: wallXM === null ? null : onWall(edge, { xM: wallXM, yM: across(ACROSS.passThrough) }),
     block: inside(rear, behind(0.2), across(ACROSS.block)),
     amplifiers: spots.map(({ along, side }) => inside(rear, behind(along), across(side))),
     grounds: spots.map(({ along, side, depth }) => inside(rear, behind(along + depth), across(side))),
@@ -96,20 +103,31 @@ function spotOf(index: number, count: number): { along: number; side: number; de
   };
 }
 
-const PIECES = 24;
+const DIRECTIONS = 8;
 
-/** The place itself, or where the edge of an own outline leaves it out, the nearest of a grid in that region. */
-function within(outline: Outline, { fromXM, toXM }: OutlineRegion, place: Place): Point {
-  if (outline.kind !== 'own' || polygonHolds(outline.edge, place)) return roundPoint(place);
-  let best: Place | null = null;
-  for (let i = 1; i < PIECES; i += 1) {
-    for (let j = 1; j < PIECES; j += 1) {
-      const spot = { xM: fromXM + ((toXM - fromXM) * i) / PIECES, yM: (outline.widthM * j) / PIECES };
-      if (!polygonHolds(outline.edge, spot)) continue;
-      if (best === null || awayM(spot, place) < awayM(best, place)) best = spot;
-    }
-  }
-  return roundPoint(best ?? place);
+/** Beside the battery and on its side of the firewall: towards the middle of the vehicle, or where the edge leaves room. */
+function fuseBeside(battery: Place, edge: readonly Place[], { fromXM, toXM }: OutlineRegion, widthM: number): Point {
+  const mostM = Math.min(FUSE_FROM_BATTERY_M, widthM / 4);
+  const inwards = battery.yM > widthM / 2 ? -Math.PI / 2 : Math.PI / 2;
+  const [best = battery] = [1, 0.5, 0.25, 0.1]
+    .flatMap((share) =>
+      Array.from({ length: DIRECTIONS }, (_, index) => {
+        const angle = inwards + (2 * Math.PI * index) / DIRECTIONS;
+        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+        return roundPoint({ xM: battery.xM + share * mostM * cos, yM: battery.yM + share * mostM * sin });
+      }),
+    )
+    .filter((place) => place.xM >= fromXM && place.xM <= toXM && polygonHolds(edge, place));
+  return roundPoint(best);
 }
 
-const awayM = (a: Place, b: Place): number => Math.hypot(a.xM - b.xM, a.yM - b.yM);
+/** The place on the firewall, or the nearest on it that is well inside the edge; null where the edge does not reach it. */
+function onWall(edge: readonly Place[], { xM, yM }: Place): Point | null {
+  const [best] = spansAt(edge, xM)
+    .map(([fromYM, toYM]) => {
+      const insetM = (toYM - fromYM) / 10;
+      return Math.min(toYM - insetM, Math.max(fromYM + insetM, yM));
+    })
+    .sort((a, b) => Math.abs(a - yM) - Math.abs(b - yM));
+  return best === undefined ? null : roundPoint({ xM, yM: best });
+}

@@ -59,7 +59,7 @@ function titleOf(sheet: Sheet): string {
 }
 
 /** The sheet with its two panes: the bay large, the whole vehicle beside it, both views of one plan. */
-export function Sketch({ desk }: { desk: Desk }) {
+export default function Sketch({ desk }: { desk: Desk }) {
   const table = useTable(desk);
   useFindingInView(table);
 

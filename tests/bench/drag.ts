@@ -173,7 +173,9 @@ await buildPage(pageDir);
 await buildBare(bareDir);
 const [served, bare] = [await servePage(pageDir, '127.0.0.1', 0), await servePage(bareDir, '127.0.0.1', 0)];
 const browser = await launchBrowser();
-console.log(`JavaScript time (of its own thread) of a frame while a fuse is dragged, ms, ${THROTTLE}x throttle, ${MOVES} frames`);
+console.log(
+  `JavaScript time (of its own thread) of a frame while a fuse is dragged, ms, ${THROTTLE}x throttle, ${MOVES} frames`,
+);
 console.log('  fittings   page p50    p95   bare p50    p95   times p50    p95');
 let isMet = true;
 for (const fittings of COUNTS) {

@@ -121,19 +121,22 @@ const isParted = (outline: Outline, a: Point, b: Point): boolean =>
 const nearestM = (places: readonly Point[]): number =>
   Math.min(...places.flatMap((one, index) => places.slice(index + 1).map((other) => distance(one, other))));
 
-const RUNS = { numRuns: 300, seed: 20260731 };
+function areaM2(outline: Outline): number {
+  const corners = ownFrom(outline).edge;
+  const twice = corners.map((a, index) => {
+    const b = corners[(index + 1) % corners.length] ?? a;
+    return a.xM * b.yM - b.xM * a.yM;
+  });
+  return Math.abs(twice.reduce((sum, part) => sum + part, 0)) / 2;
+}
+
+const RUNS = { numRuns: 150, seed: 20260731 };
 
 describe('usual places', () => {
-  it('are asked for on outlines that the document admits', () => {
-    fc.assert(
-      fc.property(asked, ({ outline }) => v.is(outlineSchema, outline)),
-      RUNS,
-    );
-  });
-
   it('all lie inside the outline', () => {
     fc.assert(
       fc.property(asked, ({ outline, mirrored, battery, amplifiers }) => {
+        expect(v.is(outlineSchema, outline)).toBe(true);
         const places = usualPlaces(outline, mirrored, battery, amplifiers);
         expect(places.amplifiers).toHaveLength(amplifiers);
         expect(places.grounds).toHaveLength(amplifiers);
@@ -164,7 +167,9 @@ describe('usual places', () => {
       fc.property(asked, ({ outline, mirrored, battery, amplifiers }) => {
         const places = usualPlaces(outline, mirrored, battery, amplifiers);
         const spots = [places.battery, places.mainFuse, places.block, ...places.amplifiers, ...places.grounds];
-        expect(nearestM(spots)).toBeGreaterThan(0.01);
+        // on a small board each has a fifth of its even share of the room; 4 cm where there is plenty
+        const leastM = Math.min(0.04, 0.2 * Math.sqrt(areaM2(outline) / spots.length));
+        expect(nearestM(spots)).toBeGreaterThanOrEqual(leastM);
       }),
       RUNS,
     );

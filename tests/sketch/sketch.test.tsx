@@ -6,7 +6,7 @@ import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { newPlan } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import type { Plan } from '../../src/plan/schema.ts';
-import { Sketch } from '../../src/sketch/Sketch.tsx';
+import Sketch from '../../src/sketch/Sketch.tsx';
 import { BENCH, emptyPlan, feedPlan, SHEET } from '../drawing/support/plans.ts';
 import { send, tap } from './support/finger.ts';
 
