@@ -44,9 +44,9 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/support/servePage.ts'],
-          // one browser at a time, and no second chance: a test that passes now and then is a failing test
-          fileParallelism: false,
-          maxWorkers: 1,
+          // a browser for each processor, and no second chance: a test that passes now and then is a failing test
+          fileParallelism: true,
+          maxWorkers: 2,
           retry: 0,
           testTimeout: BROWSER_TIMEOUT_MS,
           hookTimeout: BROWSER_TIMEOUT_MS,

@@ -109,7 +109,7 @@ const DIRECTIONS = 8;
 function fuseBeside(battery: Place, edge: readonly Place[], { fromXM, toXM }: OutlineRegion, widthM: number): Point {
   const mostM = Math.min(FUSE_FROM_BATTERY_M, widthM / 4);
   const inwards = battery.yM > widthM / 2 ? -Math.PI / 2 : Math.PI / 2;
-  const [best = battery] = [1, 0.5, 0.25, 0.1]
+  const [best] = [1, 0.5, 0.25, 0.1]
     .flatMap((share) =>
       Array.from({ length: DIRECTIONS }, (_, index) => {
         const angle = inwards + (2 * Math.PI * index) / DIRECTIONS;
@@ -118,7 +118,8 @@ function fuseBeside(battery: Place, edge: readonly Place[], { fromXM, toXM }: Ou
       }),
     )
     .filter((place) => place.xM >= fromXM && place.xM <= toXM && polygonHolds(edge, place));
-  return roundPoint(best);
+  const near = { fromXM: Math.max(fromXM, battery.xM - mostM), toXM: Math.min(toXM, battery.xM + mostM) };
+  return best ?? placeWithin(edge, near, battery, [battery]);
 }
 
 /** The place on the firewall, or the nearest on it that is well inside the edge; null where the edge does not reach it. */

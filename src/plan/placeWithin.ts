@@ -8,10 +8,12 @@ import type { Point } from './schema.ts';
 const SAME_SPOT_M = 0.05;
 /** A wish nearer to the edge than this is not taken, m: half of what stands there would be outside. */
 const MARGIN_M = 0.05;
-/** Plates nearer than this hide each other, m; on one spot is as bad as a metre away from the wish. */
+/** Plates nearer than this hide each other, m. */
 const CLEAR_M = 0.24;
+/** On one spot is worse than anything else, as metres away from the wish. */
+const ON_ONE_SPOT = 20;
 /** Columns looked at in a part, and places looked at in each. */
-const PIECES = 24;
+const PIECES = 16;
 
 interface Stretch {
   readonly fromXM: number;
@@ -22,8 +24,8 @@ interface Stretch {
 const nearestM = (place: Place, taken: readonly Place[]): number =>
   Math.min(Infinity, ...taken.map((other) => distance(other, place)));
 
-const isWellInside = (edge: readonly Place[], place: Place): boolean =>
-  polygonHolds(edge, place) && [...sidesOf(edge)].every(([a, b]) => distanceToSegment(a, b, place) >= MARGIN_M);
+const edgeM = (edge: readonly Place[], place: Place): number =>
+  Math.min(...[...sidesOf(edge)].map(([a, b]) => distanceToSegment(a, b, place)));
 
 /** Where a line across the outline is inside its edge, y in m, from the right side on. */
 export function spansAt(edge: readonly Place[], xM: number): (readonly [fromYM: number, toYM: number])[] {
@@ -50,11 +52,24 @@ function spread(edge: readonly Place[], { fromXM, toXM }: Stretch): Place[] {
 
 /** The wished place itself where it is free; one elsewhere in the outline only where the edge leaves all of the part out. */
 export function placeWithin(edge: readonly Place[], part: Stretch, wished: Place, taken: readonly Place[]): Point {
-  if (isWellInside(edge, wished) && nearestM(wished, taken) >= SAME_SPOT_M) return roundPoint(wished);
-  const inPart = spread(edge, part);
-  const xsM = edge.map(({ xM }) => xM);
-  const free = inPart.length > 0 ? inPart : spread(edge, { fromXM: Math.min(...xsM), toXM: Math.max(...xsM) });
-  const cost = (place: Place) => distance(place, wished) + Math.max(0, CLEAR_M - nearestM(place, taken)) / CLEAR_M;
-  const [best] = free.map((place) => ({ place, cost: cost(place) })).sort((a, b) => a.cost - b.cost);
+  if (polygonHolds(edge, wished) && edgeM(edge, wished) >= MARGIN_M && nearestM(wished, taken) >= SAME_SPOT_M)
+    return roundPoint(wished);
+  const reach = reachOf(edge);
+  const fromXM = Math.max(part.fromXM, reach.fromXM);
+  const toXM = Math.min(part.toXM, reach.toXM);
+  const lack = (m: number, enoughM: number) => Math.max(0, enoughM - m) / enoughM;
+  const cost = (place: Place) => {
+    const clearM = nearestM(place, taken);
+    const crowded = lack(clearM, CLEAR_M) + ON_ONE_SPOT * lack(clearM, SAME_SPOT_M);
+    return distance(place, wished) + crowded + lack(edgeM(edge, place), MARGIN_M);
+  };
+  const [best] = spread(edge, fromXM < toXM ? { fromXM, toXM } : reach)
+    .map((place) => ({ place, cost: cost(place) }))
+    .sort((a, b) => a.cost - b.cost);
   return roundPoint(best?.place ?? wished);
+}
+
+function reachOf(edge: readonly Place[]): Stretch {
+  const xsM = edge.map(({ xM }) => xM);
+  return { fromXM: Math.min(...xsM), toXM: Math.max(...xsM) };
 }

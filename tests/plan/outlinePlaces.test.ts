@@ -130,7 +130,8 @@ function areaM2(outline: Outline): number {
   return Math.abs(twice.reduce((sum, part) => sum + part, 0)) / 2;
 }
 
-const RUNS = { numRuns: 150, seed: 20260731 };
+const IS_LONG = process.env.FEEDRUN_LONG === '1';
+const RUNS = { numRuns: IS_LONG ? 1000 : 80, seed: 20260731 };
 
 describe('usual places', () => {
   it('all lie inside the outline', () => {
@@ -194,7 +195,7 @@ describe('a usual start', () => {
         const whole = withProposal(plan, proposal);
         expect(openPlan(savePlan(whole))).toEqual({ ok: true, plan: whole, migratedFrom: null });
       }),
-      { ...RUNS, numRuns: 100 },
+      { ...RUNS, numRuns: IS_LONG ? 300 : 25 },
     );
   });
 });
