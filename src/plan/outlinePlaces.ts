@@ -3,7 +3,7 @@ import type { Point as Place } from '../geom/point.ts';
 import { polygonHolds } from '../geom/polygon.ts';
 import { firewallXM, type OutlineRegion, outlineRegions } from './outline.ts';
 import { ownFrom } from './ownOutline.ts';
-import { placeWithin, spansAt } from './placeWithin.ts';
+import { isOnOneSpot, placeWithin, spansAt } from './placeWithin.ts';
 import { roundPoint } from './round.ts';
 import type { Outline, Point } from './schema.ts';
 
@@ -60,8 +60,12 @@ export function usualPlaces(
     taken.push(place);
     return place;
   };
-  const inside = (region: OutlineRegion, share: number, yM: number) =>
-    take(placeWithin(edge, region, { xM: region.fromXM + share * (region.toXM - region.fromXM), yM }, taken));
+  const inside = (region: OutlineRegion, share: number, yM: number) => {
+    const wished = { xM: region.fromXM + share * (region.toXM - region.fromXM), yM };
+    const spot = placeWithin(edge, region, wished, taken);
+    // a part too small for all that is to stand in it leaves the rest to the whole
+    return take(isOnOneSpot(spot, taken) ? placeWithin(edge, whole, wished, taken) : spot);
+  };
   // without a cargo of its own the rear half of the cabin holds the load
   const back = rear.zone === 'cargo' ? 0 : 0.5;
   const behind = (share: number) => back + share * (1 - back);

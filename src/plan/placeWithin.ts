@@ -24,6 +24,9 @@ interface Stretch {
 const nearestM = (place: Place, taken: readonly Place[]): number =>
   Math.min(Infinity, ...taken.map((other) => distance(other, place)));
 
+/** Whether it is where something stands already. */
+export const isOnOneSpot = (place: Place, taken: readonly Place[]): boolean => nearestM(place, taken) < SAME_SPOT_M;
+
 const edgeM = (edge: readonly Place[], place: Place): number =>
   Math.min(...[...sidesOf(edge)].map(([a, b]) => distanceToSegment(a, b, place)));
 
@@ -52,7 +55,7 @@ function spread(edge: readonly Place[], { fromXM, toXM }: Stretch): Place[] {
 
 /** The wished place itself where it is free; one elsewhere in the outline only where the edge leaves all of the part out. */
 export function placeWithin(edge: readonly Place[], part: Stretch, wished: Place, taken: readonly Place[]): Point {
-  if (polygonHolds(edge, wished) && edgeM(edge, wished) >= MARGIN_M && nearestM(wished, taken) >= SAME_SPOT_M)
+  if (polygonHolds(edge, wished) && edgeM(edge, wished) >= MARGIN_M && !isOnOneSpot(wished, taken))
     return roundPoint(wished);
   const reach = reachOf(edge);
   const fromXM = Math.max(part.fromXM, reach.fromXM);
