@@ -16,7 +16,11 @@ export interface Brief {
 
 export const shorten = ({ runs, fuses }: Pick<Assessment, 'runs' | 'fuses'>): Brief => ({
   runs: runs.map(({ runId, gauge, areaMm2, length, unprotectedM }) => ({
-    ...{ runId, gauge, areaMm2, length, unprotectedM },
+    runId,
+    gauge,
+    areaMm2,
+    length,
+    unprotectedM,
   })),
   fuses: fuses.flatMap(({ fittingId, terminal, ratingA }) => (terminal === null ? [{ fittingId, ratingA }] : [])),
 });

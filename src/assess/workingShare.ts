@@ -13,11 +13,13 @@ function turnedDown(demand: Demand, share: number): Demand {
   return { ...demand, amps: demand.amps * share };
 }
 
+const isAmplifier = ({ circuit }: Model, load: number): boolean => circuit.loads[load]?.fitting.kind === 'amplifier';
+
 /** The model with every amplifier turned down to that share of its full output; other loads stay as they are. */
 const atShare = (model: Model, share: number): Model => ({
   ...model,
   demands: model.demands.map((demand, load) =>
-    demand === null || model.circuit.loads[load]?.fitting.kind !== 'amplifier' ? demand : turnedDown(demand, share),
+    demand !== null && isAmplifier(model, load) ? turnedDown(demand, share) : demand,
   ),
 });
 
@@ -34,7 +36,9 @@ export function workingShare({ model, choice }: Facts): number {
     const worked = operate(atShare(model, share), sizes);
     if (!worked.ok) return false;
     return worked.states.every(({ loadVolts }) =>
-      model.demands.every((demand, load) => demand === null || (loadVolts[load] ?? 0) >= cutOutV),
+      model.demands.every(
+        (demand, load) => demand === null || !isAmplifier(model, load) || (loadVolts[load] ?? 0) >= cutOutV,
+      ),
     );
   };
   let [share, step] = [0, 1];

@@ -22,7 +22,8 @@ export class Panes {
 
   /** Called when a pane appears or changes its size. */
   mount(id: PaneId, element: HTMLElement, size: PaneSize): void {
-    this.#boxes.delete(id);
+    // where one has grown, another lies elsewhere
+    this.lookAnew();
     this.#mounted.set(id, { element, size });
   }
 

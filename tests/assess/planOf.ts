@@ -16,7 +16,7 @@ type AmplifierPatch = Partial<Omit<FittingOf<'amplifier'>, 'ratedW' | 'efficienc
 
 type RunPatch = Partial<Omit<Run, 'conductor'>> & { size?: string; insulationC?: 60 | 75 | 90 | 105 | 125 };
 
-const told = <T>(value: T) => ({ value, origin: 'told' as const });
+export const told = <T>(value: T) => ({ value, origin: 'told' as const });
 
 /** Writes a plan step by step. Terminals are said as 'battery.positive'; ids are the names given. */
 export class PlanOf implements Draft {

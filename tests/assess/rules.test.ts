@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Assessment, RuleId } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import type { Plan, Settings } from '../../src/plan/schema.ts';
-import { PlanOf } from './planOf.ts';
+import { PlanOf, told } from './planOf.ts';
 import { single } from './plans.ts';
 
 const found = (answer: Assessment, rule: RuleId) => answer.findings.filter((finding) => finding.rule === rule);
@@ -184,6 +184,21 @@ describe('drop and voltage (RULES 3)', () => {
     expect(leftV(percent / 100 + 0.002)).toBeLessThan(10.5);
     // and far less than the net itself would carry, at half the voltage
     expect(percent).toBeLessThan(0.7 * Number(refused?.params.carriedPercent));
+  });
+
+  it('cannot-carry: a lamp that is left dim is no amplifier that shuts down', () => {
+    const plain = feed({ ratedW: 400 }, 'sae:8', {}, 60);
+    const percentOf = (plan: PlanOf) => Number(found(assess(plan.done()), 'cannot-carry')[0]?.params.workingPercent);
+    const alone = percentOf(plain);
+    // 4 A through 80 m of 16 AWG of its own, about 1.1 ohm: 4 V are lost to the lamp, and nothing to the amplifier
+    const withLamp = feed({ ratedW: 400 }, 'sae:8', {}, 60)
+      .fitting('load', 'lamp', { currentA: told(4) })
+      .fuse('lampFuse', 5)
+      .fitting('ground', 'lampGround')
+      .run('battery.positive', 'lampFuse.in', 0.1, { size: 'sae:16' })
+      .run('lampFuse.out', 'lamp.supply', 80, { size: 'sae:16' })
+      .run('lamp.ground', 'lampGround.body', 0.5, { size: 'sae:16' });
+    expect(percentOf(withLamp)).toBeCloseTo(alone, 0);
   });
 });
 

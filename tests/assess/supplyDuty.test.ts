@@ -2,9 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { evaluateWhy } from '../calc/evaluateWhy.ts';
-import { PlanOf } from './planOf.ts';
-
-const told = <T>(value: T) => ({ value, origin: 'told' as const });
+import { PlanOf, told } from './planOf.ts';
 
 describe('heating current of loads that play unlike (RULES 2)', () => {
   /** An amplifier of 60 A at the plan's third, one of 30 A that plays tones, lights of 20 A. */

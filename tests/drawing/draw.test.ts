@@ -1,26 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { drawSheet } from '../../src/drawing/draw.ts';
 import { drawFitting, halfPlatePx } from '../../src/drawing/fittings.ts';
-import type { LabelWords } from '../../src/drawing/labels.ts';
 import { drawOutline } from '../../src/drawing/outline.ts';
 import type { Shape } from '../../src/drawing/shapes.ts';
 import { blockSymbol, LOCK, SYMBOLS } from '../../src/drawing/symbols.ts';
 import { newFitting } from '../../src/plan/create.ts';
 import type { FittingKind, Plan, Sheet } from '../../src/plan/schema.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+import { words } from './support/labelWords.ts';
 import { BENCH, emptyPlan, feedPlan, VAN, withFittings, withRun } from './support/plans.ts';
-
-const words: LabelWords = {
-  length: (m) => `${m} m`,
-  taped: (m) => `taped ${m} m`,
-  current: (a) => `${a} A`,
-  power: (w) => `${w} W`,
-  gauge: (id) => `size ${id}`,
-  unprotected: (m) => `!${m} m`,
-  continuesAt: ({ id }) => `continues at ${id}`,
-  locked: 'locked',
-  separator: ', ',
-};
 
 function sheetOf(plan: Plan): Sheet {
   const [sheet] = plan.sheets;

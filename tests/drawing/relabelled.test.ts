@@ -3,24 +3,13 @@ import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { type GaugeId, isGaugeId } from '../../src/calc/conductor/gauge.ts';
-import { drawLabels, type LabelWords, relabelled } from '../../src/drawing/labels.ts';
+import { drawLabels, relabelled } from '../../src/drawing/labels.ts';
 import type { LabelShape } from '../../src/drawing/shapes.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { anyPlan } from '../assess/anyPlan.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
+import { words } from './support/labelWords.ts';
 import { feedPlan, SHEET } from './support/plans.ts';
-
-const words: LabelWords = {
-  length: (m) => `${m} m`,
-  taped: (m) => `taped ${m} m`,
-  current: (a) => `${a} A`,
-  power: (w) => `${w} W`,
-  gauge: (id) => `size ${id}`,
-  unprotected: (m) => `!${m} m`,
-  continuesAt: ({ id }) => `continues at ${id}`,
-  locked: 'locked',
-  separator: ', ',
-};
 
 const all = (plan: Plan, sheetId: string, answer: Assessment) =>
   drawLabels(

@@ -16,10 +16,10 @@ const greatest = (values: Float64Array): number => {
 };
 
 /**
- * The equations at one share of the loads of constant power, and Newton's method on them. A point counts only where the slopes are
- * positive definite: there the voltages answer to the loads as a stable feed does. There is at most one such point:
- * the slopes, G - sum(P / V^2 a a^T), are concave in the voltages, so the region where they are positive definite is
- * convex, and in it the equations are the slope of one strictly convex function.
+ * The equations at one share of the loads of constant power, and Newton's method on them. A point counts only where the
+ * slopes are positive definite: there the voltages answer to the loads as a stable feed does. There is at most one such
+ * point: the slopes, G - sum(P / V^2 a a^T), are concave in the voltages, so the region where they are positive definite
+ * is convex, and in it the equations are the slope of one strictly convex function.
  */
 export class Equations {
   private readonly surplus: Float64Array;

@@ -6,7 +6,7 @@ import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { axesOf } from '../inspector/PlaceFields.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
-import { ProposedActs, ProposedMark, useProposed } from './Proposed.tsx';
+import { ProposedActs, ProposedMark, useIsProposed } from './Proposed.tsx';
 
 export interface ListPartProps {
   plan: Plan;
@@ -23,7 +23,7 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
   const desk = useDeskStore();
   const units = useUnits();
   const isSelected = useDesk((state) => state.selection?.id === fitting.id);
-  const proposed = useProposed(fitting.id);
+  const isProposed = useIsProposed(fitting.id);
   const { list, fittings, inspector } = words;
   const sheet = useDesk(({ plan }) => plan.sheets.find(({ id }) => id === fitting.sheetId) ?? plan.sheets[0]);
   const axes = sheet === undefined ? 'vehicle' : axesOf(sheet);
@@ -31,7 +31,7 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-fitting={fitting.id}>
       <span className="list-name">
-        {name} {proposed === null ? null : <ProposedMark />}
+        {name} {isProposed ? <ProposedMark /> : null}
       </span>
       <span className="hint">
         {fittings.kinds[fitting.kind]}, {list.at[axes](units.length(fitting.at.xM), units.length(fitting.at.yM))}
@@ -47,7 +47,9 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
         >
           {list.editShort}
         </button>
-        {proposed === null ? (
+        {isProposed ? (
+          <ProposedActs id={fitting.id} name={name} onSaid={onSaid} />
+        ) : (
           <button
             type="button"
             aria-label={`${inspector.remove} ${name}`}
@@ -59,8 +61,6 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
           >
             {inspector.remove}
           </button>
-        ) : (
-          <ProposedActs id={fitting.id} name={name} onSaid={onSaid} />
         )}
       </span>
     </li>

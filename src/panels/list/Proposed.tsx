@@ -2,8 +2,8 @@ import { acceptPart, refusePart } from '../../desk/proposing.ts';
 import { words } from '../../words/full.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 
-/** Why a fitting or run is proposed; null for what is part of the plan. */
-export const useProposed = (id: string) => useDesk((state) => state.proposal.find((part) => part.id === id) ?? null);
+/** Whether a fitting or run is proposed, and no part of the plan yet. */
+export const useIsProposed = (id: string): boolean => useDesk((state) => state.proposal.some((part) => part.id === id));
 
 /** Beside the name of what is no part of the plan yet. */
 export const ProposedMark = () => <span className="list-proposed">{words.proposing.mark}</span>;

@@ -6,12 +6,12 @@ import { words } from '../../words/full.ts';
 import { nameOfId, runTitle } from '../../words/index.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import type { ItemsProps } from './FittingItems.tsx';
-import { ProposedActs, ProposedMark, useProposed } from './Proposed.tsx';
+import { ProposedActs, ProposedMark, useIsProposed } from './Proposed.tsx';
 
 function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
   const desk = useDeskStore();
   const isSelected = useDesk((state) => state.selection?.id === run.id);
-  const proposed = useProposed(run.id);
+  const isProposed = useIsProposed(run.id);
   const { list, fittings, inspector } = words;
   const title = runTitle(plan, run);
   const end = ({ fittingId, terminal }: TerminalRef) => fittings.terminalOf(nameOfId(plan, fittingId) ?? '', terminal);
@@ -19,7 +19,7 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
   return (
     <li className={isSelected ? 'list-item list-item-selected' : 'list-item'} data-run-item={run.id}>
       <span className="list-name">
-        {title} {proposed === null ? null : <ProposedMark />}
+        {title} {isProposed ? <ProposedMark /> : null}
       </span>
       <span className="hint">
         {fittings.runKinds[run.kind]}, {list.joins(end(run.from), end(run.to))}, {inspector.bends(run.bends.length)}
@@ -35,7 +35,9 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
         >
           {list.editShort}
         </button>
-        {proposed === null ? (
+        {isProposed ? (
+          <ProposedActs id={run.id} name={title} onSaid={onSaid} />
+        ) : (
           <button
             type="button"
             aria-label={`${inspector.remove} ${title}`}
@@ -47,8 +49,6 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
           >
             {inspector.remove}
           </button>
-        ) : (
-          <ProposedActs id={run.id} name={title} onSaid={onSaid} />
         )}
       </span>
     </li>
