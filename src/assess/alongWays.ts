@@ -22,11 +22,11 @@ interface Feed {
 
 interface Swept {
   /** By edge, without sign, A. */
-  readonly amps: Float64Array;
-  readonly loadAmps: Float64Array;
-  readonly loadVolts: Float64Array;
-  /** By cable, ohm: the conductor alone. */
-  readonly cableOhm: ArrayLike<number>;
+  readonly amps: readonly number[];
+  readonly loadAmps: readonly number[];
+  readonly loadVolts: readonly number[];
+  /** By cable, ohm: the conductor alone; the list that `ohmsAt` gave. */
+  readonly cableOhm: readonly number[];
   readonly totalA: number;
 }
 
@@ -39,16 +39,16 @@ export function sweepAlongWays(
   { circuit, demands, sides, ways }: Model,
   feed: Feed,
   fixedOhm: readonly number[],
-  ohmsAt: (amps: Float64Array) => ArrayLike<number>,
+  ohmsAt: (amps: readonly number[]) => readonly number[],
   drawn: (load: number, volts: number) => number,
-  startAmps: ArrayLike<number>,
+  startAmps: readonly number[],
 ): Swept | null {
   const { loads, cables } = circuit;
-  const amps = Float64Array.from(startAmps, Math.abs);
+  const amps = startAmps.map(Math.abs);
   const lostV = new Float64Array(sides.at.length);
   const nodeA = new Float64Array(sides.at.length);
-  const loadVolts = new Float64Array(loads.length);
-  const loadAmps = new Float64Array(loads.length);
+  const loadVolts = loads.map(() => 0);
+  const loadAmps = loads.map(() => 0);
   const { steps } = ways;
   const backwards = steps.toReversed();
   const drawing = loads.flatMap(({ plus, minus }, load) => (demands[load] == null ? [] : [{ load, plus, minus }]));
@@ -95,12 +95,11 @@ export function pointAlongWays(
 ): StatePoint | null {
   const { circuit, demands } = model;
   const shares = heatingShares(model);
-  const heatingA = (amps: Float64Array, cable: number): number => (amps[cable] ?? 0) * (shares[cable] ?? 1);
   const swept = sweepAlongWays(
     model,
     { volts: source.volts, ohm: 0 },
     fixedOhm,
-    (amps) => ohmsAt((cable) => heatingA(amps, cable)),
+    (amps) => ohmsAt(amps, shares),
     (load, volts) => {
       const demand = demands[load];
       return demand == null ? 0 : drawnA(demand, volts);
@@ -111,11 +110,13 @@ export function pointAlongWays(
   const { amps, loadAmps, loadVolts, cableOhm } = swept;
   return {
     ...source,
-    amps: Array.from(amps),
-    loadAmps: Array.from(loadAmps),
-    loadVolts: Array.from(loadVolts),
-    stretchC: circuit.cables.map((_, cable) => settledC(model, cable, sizes[cable] ?? ANY_SIZE, heatingA(amps, cable))),
-    cableOhm: Array.from(cableOhm),
+    amps,
+    loadAmps,
+    loadVolts,
+    stretchC: circuit.cables.map((_, cable) =>
+      settledC(model, cable, sizes[cable] ?? ANY_SIZE, (amps[cable] ?? 0) * (shares[cable] ?? 1)),
+    ),
+    cableOhm: cableOhm.slice(),
     nodeVolts: null,
   };
 }

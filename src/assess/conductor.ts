@@ -54,8 +54,11 @@ export function conductorOhm(model: Model, index: number, size: GaugeId, stretch
   return ohm;
 }
 
-/** By cable, the conductor's resistance at those currents, ohm. */
-export type OhmsAt = (heatingA: (index: number) => number) => Float64Array;
+/**
+ * By cable, the conductor's resistance at full currents, ohm, each of which heats by its share; without sign. The list
+ * is the same one each time: who keeps it longer copies it.
+ */
+export type OhmsAt = (amps: ArrayLike<number>, heatingShare: ArrayLike<number>) => readonly number[];
 
 /** The same for every cable of the circuit at the sizes given, each at the temperature that its current holds. */
 export function conductorOhms(model: Model, sizes: readonly GaugeId[]): OhmsAt {
@@ -68,16 +71,18 @@ export function conductorOhms(model: Model, sizes: readonly GaugeId[]): OhmsAt {
       airC: ambientC(model.settings, zone),
     })),
   );
-  return (heatingA) => {
-    const ohms = new Float64Array(stretches.length);
-    for (const [index, along] of stretches.entries()) {
-      const current = heatingA(index);
+  const ohms = stretches.map(() => 0);
+  return (amps, heatingShare) => {
+    let index = 0;
+    for (const along of stretches) {
+      const current = (amps[index] ?? 0) * (heatingShare[index] ?? 1);
       let ohm = 0;
       for (const stretch of along) {
         const { ohm20, ohmPerK, airC } = stretch;
         ohm += ohm20 + ohmPerK * ((warmedC(current, stretch, airC) ?? RUNAWAY_C) - BASE_C);
       }
       ohms[index] = ohm;
+      index += 1;
     }
     return ohms;
   };

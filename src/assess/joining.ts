@@ -29,12 +29,18 @@ export function numberNodes(fittings: readonly Fitting[]) {
 
 export type Ends = readonly [number, number];
 
+function addAt(at: Map<number, number[]>, node: number, one: number): void {
+  const here = at.get(node);
+  if (here === undefined) at.set(node, [one]);
+  else here.push(one);
+}
+
 /** Nodes joined to the starting ones by pairs of nodes. */
 export function joinedTo(starts: readonly number[], pairs: readonly Ends[]): ReadonlySet<number> {
   const at = new Map<number, number[]>();
   for (const [a, b] of pairs) {
-    at.set(a, [...(at.get(a) ?? []), b]);
-    at.set(b, [...(at.get(b) ?? []), a]);
+    addAt(at, a, b);
+    addAt(at, b, a);
   }
   const joined = new Set(starts);
   for (const node of joined) for (const next of at.get(node) ?? []) joined.add(next);
@@ -46,7 +52,7 @@ export function groupRuns(ends: readonly Ends[], isPassThrough: (node: number) =
   const groupOf: (number | undefined)[] = ends.map(() => undefined);
   const runsAt = new Map<number, number[]>();
   for (const [run, nodes] of ends.entries()) {
-    for (const node of nodes) if (isPassThrough(node)) runsAt.set(node, [...(runsAt.get(node) ?? []), run]);
+    for (const node of nodes) if (isPassThrough(node)) addAt(runsAt, node, run);
   }
   let groups = 0;
   for (const start of ends.keys()) {

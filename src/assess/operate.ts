@@ -167,16 +167,15 @@ function solveMeshed(
   let change: readonly number[] | null = null;
   for (let count = 0; ; count += 1) {
     const { amps } = sweep;
-    const heatingA = (cable: number): number => Math.abs(amps[cable] ?? 0) * (shares[cable] ?? 1);
-    const cableOhm = ohmsAt(heatingA);
+    const cableOhm = ohmsAt(amps, shares);
     const ohms = fixed.map((ohm, edge) => ohm + (cableOhm[edge] ?? 0));
     const next = sweepNetwork(model, source, ohms, sweep);
     if ('largestShare' in next) return { ok: false, state, largestShare: next.largestShare };
     if (agree(next, sweep)) {
       const stretchC = model.circuit.cables.map((_, cable) =>
-        settledC(model, cable, sizes[cable] ?? ANY_SIZE, heatingA(cable)),
+        settledC(model, cable, sizes[cable] ?? ANY_SIZE, (amps[cable] ?? 0) * (shares[cable] ?? 1)),
       );
-      return { ...source, ...next, stretchC, cableOhm: Array.from(cableOhm) };
+      return { ...source, ...next, stretchC, cableOhm: cableOhm.slice() };
     }
     // what never agreed with itself is no operating point
     if (count >= MOST_SWEEPS) return { ok: false, state, largestShare: 0 };
@@ -245,8 +244,13 @@ function surelyA(model: Model, sources: readonly Source[]): number[] {
   return summedBehind(model, drawn);
 }
 
-const greatestA = ({ sides }: Model, points: readonly StatePoint[]): number[] =>
-  sides.edges.map((_, edge) => Math.max(...points.map(({ amps }) => Math.abs(amps[edge] ?? 0))));
+function greatestA({ sides }: Model, points: readonly StatePoint[]): number[] {
+  const most = sides.edges.map(() => 0);
+  for (const { amps } of points) {
+    for (let edge = 0; edge < most.length; edge += 1) most[edge] = Math.max(most[edge] ?? 0, Math.abs(amps[edge] ?? 0));
+  }
+  return most;
+}
 
 /** By link: the least rating by the full current through each edge, A. */
 function needsAt(model: Model, fullA: readonly number[]): number[] {

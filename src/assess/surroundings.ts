@@ -13,8 +13,10 @@ export interface Stretch {
   readonly lengthM: number;
 }
 
+const AIR = { bay: 'bayC', wing: 'wingC', hot: 'hotC', cabin: 'cabinC', cargo: 'cargoC', under: 'underC' } as const;
+
 /** Temperature of the air in a zone, degC. */
-export const ambientC = (settings: Settings, zone: MarkedZone): number => settings[`${zone}C`].value;
+export const ambientC = (settings: Settings, zone: MarkedZone): number => settings[AIR[zone]].value;
 
 /**
  * Which of the two ways of derating a zone has: the rule's own engine-space factor in the bay, along a wing and beside

@@ -3,7 +3,7 @@ import { type Selectivity, selectivity } from '../../calc/fuse/selectivity.ts';
 import type { Facts } from '../facts.ts';
 import { regionAt } from '../feeding.ts';
 import { per } from '../perModel.ts';
-import { familyNameOf, ratedLinks } from './links.ts';
+import { familyNameOf, type RatedLink, ratedLinks } from './links.ts';
 import { bothFaults, faultA } from './net.ts';
 
 export interface SeriesPair {
@@ -27,6 +27,17 @@ export const seriesPairs = per((facts: Facts): readonly SeriesPair[] => {
     model.circuit.links.flatMap(({ a, b }) => [regionAt(model, a) ?? [], regionAt(model, b) ?? []].flat()),
   );
   const fedNodes = new Set(model.circuit.loads.map(({ plus }) => plus));
+  const alike = new Map<string, Selectivity | null>();
+  /** Worked once for all the branches of one block that have the same fuse. */
+  const judge = (main: RatedLink, branch: RatedLink, toA: number): Selectivity | null => {
+    const key = `${main.ratingA} ${branch.ratingA} ${toA} ${familyNameOf(main)} ${familyNameOf(branch)}`;
+    const before = alike.get(key);
+    if (before !== undefined) return before;
+    const partOf = (link: RatedLink) => ({ family: familyNameOf(link), ratingA: link.ratingA });
+    const judged = selectivity(partOf(branch), partOf(main), branch.ratingA, toA);
+    alike.set(key, judged);
+    return judged;
+  };
   return [...regions].flatMap(({ nodes, links: border, feeding }) => {
     const inside = new Set(nodes);
     const branches = border.filter((link) => !feeding.includes(link));
@@ -39,13 +50,7 @@ export const seriesPairs = per((facts: Facts): readonly SeriesPair[] => {
         const { a = -1, b = -1 } = model.circuit.links[branch] ?? {};
         const toA = faultA(both.highest, inside.has(a) ? a : b, 0);
         if (mainLink === null || branchLink === null || !(toA > branchLink.ratingA)) return [];
-        const judged = selectivity(
-          { family: familyNameOf(branchLink), ratingA: branchLink.ratingA },
-          { family: familyNameOf(mainLink), ratingA: mainLink.ratingA },
-          branchLink.ratingA,
-          toA,
-        );
-        return [{ main, branch, judged }];
+        return [{ main, branch, judged: judge(mainLink, branchLink, toA) }];
       }),
     );
   });

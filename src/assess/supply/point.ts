@@ -10,7 +10,7 @@ import { conductorOhms } from '../conductor.ts';
 import { drawnA } from '../demand.ts';
 import type { Facts } from '../facts.ts';
 import { fixedOhms } from '../ohms.ts';
-import { heatingShareAt } from '../states.ts';
+import { heatingShares } from '../states.ts';
 import { postOhm } from './posts.ts';
 
 export type Speed = 'off' | EngineSpeed;
@@ -138,11 +138,12 @@ function settle(facts: Facts, of: SupplyCase): SuppliedSolved | null | 'cannotCa
   if (near === undefined || model.shorted) return null;
   const fixed = fixedOhms(model, ratings);
   const ohmsAt = conductorOhms(model, choice.trialSizes);
+  const shares = heatingShares(model);
   const running = of.speed === 'off' ? null : of.speed;
   const limited = running === null ? [] : limitedOf(facts, running);
   const chargers = running === null ? [] : chargersOf(facts);
   const { loads, injections } = drawnOf(facts, of);
-  let cableOhm: ArrayLike<number> = near.cableOhm;
+  let cableOhm: readonly number[] = near.cableOhm;
   let before: SuppliedSolved | null = null;
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep += 1) {
     const network: Network = {
@@ -164,7 +165,7 @@ function settle(facts: Facts, of: SupplyCase): SuppliedSolved | null | 'cannotCa
     if (of.drawnA !== null) return solved;
     const moved = solved.nodeVolts.map((volts, node) => Math.abs(volts - (last?.nodeVolts[node] ?? Infinity)));
     if (Math.max(...moved) < CLOSE_V) return solved;
-    cableOhm = ohmsAt((cable) => heatingShareAt(model, cable) * Math.abs(solved.resistorAmps[cable] ?? 0));
+    cableOhm = ohmsAt(solved.resistorAmps, shares);
   }
   return before;
 }
@@ -178,14 +179,13 @@ function alongWays(facts: Facts, of: SupplyCase): SupplyPoint | null {
   const isPlain = of.speed === 'off' && model.ways.radial && !circuit.contacts.some((contact) => isOpen(contact, of));
   if (near === undefined || battery === undefined || others.length > 0 || !isPlain || model.shorted) return null;
   const ohmsAt = conductorOhms(model, choice.trialSizes);
+  const shares = heatingShares(model);
   const swept = sweepAlongWays(
     model,
     { volts: battery.volts, ohm: battery.ohm },
     fixedOhms(model, ratings),
     // what music draws in the mean is worked with the cables as warm as full output makes them
-    of.drawnA === null
-      ? (amps) => ohmsAt((cable) => heatingShareAt(model, cable) * (amps[cable] ?? 0))
-      : () => near.cableOhm,
+    of.drawnA === null ? (amps) => ohmsAt(amps, shares) : () => near.cableOhm,
     (load, volts) => {
       const demand = demands[load];
       if (demand == null) return 0;

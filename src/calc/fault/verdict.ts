@@ -45,8 +45,11 @@ class Sweep {
 
   times(share: Share): PathTimes {
     const { fuses } = this.#of;
-    for (const [place, { atLowestA, atHighestA }] of fuses.entries())
+    let place = 0;
+    for (const { atLowestA, atHighestA } of fuses) {
       this.#currentsA[place] = along(atLowestA, atHighestA, share);
+      place += 1;
+    }
     return pathTimes(fuses, this.#currentsA);
   }
 
@@ -191,8 +194,9 @@ export function judgeFault(of: FaultCase): FaultPoint {
   if (!(of.lowestA <= of.highestA)) throw new RangeError(`fault: from ${of.lowestA} A to ${of.highestA} A`);
   const sweep = new Sweep(of);
   if (of.lowestA === of.highestA) return sweep.point(0);
-  const edges = breaks(of).flatMap((share) => [share * (1 - NUDGE), share, share + NUDGE * (1 - share)]);
-  const bounds = [0, ...edges, 1];
+  const bounds: Share[] = [0];
+  for (const share of breaks(of)) bounds.push(share * (1 - NUDGE), share, share + NUDGE * (1 - share));
+  bounds.push(1);
   let worst = 0;
   let standing = sweep.standing(0);
   const hold = (shares: readonly Share[]): void => {

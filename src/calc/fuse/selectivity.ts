@@ -29,18 +29,19 @@ const NUDGE = 1e-9;
 export function selectivity(branch: FusePart, main: FusePart, fromA: number, toA: number): Selectivity | null {
   const [branchTimes, mainTimes] = [fuseTimes(branch.family), fuseTimes(main.family)];
   if (branchTimes === null || mainTimes === null) return null;
-  const at = (worstA: number) => {
-    const branchSlowestS = slowestAtS(branchTimes, worstA / branch.ratingA);
-    const mainFastestS = fastestAtS(mainTimes, worstA / main.ratingA);
+  const branchAtS = (amps: number): number => slowestAtS(branchTimes, amps / branch.ratingA);
+  const mainAtS = (amps: number): number => fastestAtS(mainTimes, amps / main.ratingA);
+  const ratioAt = (amps: number): number => {
+    const mainS = mainAtS(amps);
     // A main that carries on there outlasts any branch.
-    const ratio = mainFastestS === Number.POSITIVE_INFINITY ? mainFastestS : mainFastestS / branchSlowestS;
-    return { ratio, worstA, branchSlowestS, mainFastestS };
+    return mainS === Number.POSITIVE_INFINITY ? mainS : mainS / branchAtS(amps);
   };
-  let worst = at(toA);
+  let worstA = toA;
+  let least = ratioAt(toA);
   const hold = (amps: number): void => {
     if (amps < fromA || amps > toA) return;
-    const other = at(amps);
-    if (other.ratio < worst.ratio) worst = other;
+    const ratio = ratioAt(amps);
+    if (ratio < least) [worstA, least] = [amps, ratio];
   };
   hold(fromA);
   for (const part of [branch, main]) {
@@ -53,11 +54,11 @@ export function selectivity(branch: FusePart, main: FusePart, fromA: number, toA
   const branchEnd = branchTimes.slowest.at(-1)?.multiple ?? 0;
   const mainEnd = mainTimes.fastest.at(-1)?.multiple ?? 0;
   return {
-    shown: worst.ratio > 1,
-    worstA: worst.worstA,
-    branchSlowestS: worst.branchSlowestS,
-    mainFastestS: worst.mainFastestS,
-    extrapolated: worst.worstA > branchEnd * branch.ratingA || worst.worstA > mainEnd * main.ratingA,
+    shown: least > 1,
+    worstA,
+    branchSlowestS: branchAtS(worstA),
+    mainFastestS: mainAtS(worstA),
+    extrapolated: worstA > branchEnd * branch.ratingA || worstA > mainEnd * main.ratingA,
     sources: [...new Set([...branchTimes.points, ...mainTimes.points].map(({ source }) => source))],
   };
 }

@@ -33,10 +33,19 @@ interface Neighbours {
   readonly above: TimeLimit | null;
 }
 
+/** Place of the first point above a multiple; past the end where there is none. */
+function placeAbove(line: readonly TimeLimit[], multiple: number): number {
+  let place = 0;
+  for (const point of line) {
+    if (point.multiple > multiple) break;
+    place += 1;
+  }
+  return place;
+}
+
 function neighbours(line: readonly TimeLimit[], multiple: number): Neighbours {
-  const next = line.findIndex((point) => point.multiple > multiple);
-  const above = next === -1 ? line.length : next;
-  return { below: line[above - 1] ?? null, above: line[above] ?? null };
+  const place = placeAbove(line, multiple);
+  return { below: line[place - 1] ?? null, above: line[place] ?? null };
 }
 
 function recordPoint(name: '1' | '2', { multiple, seconds, source }: TimeLimit, rec: Recorder): void {
@@ -46,9 +55,10 @@ function recordPoint(name: '1' | '2', { multiple, seconds, source }: TimeLimit, 
 
 /** The slowest line at a multiple of the rating, s; Infinity: it need not open. */
 export function slowestAtS({ slowest }: FuseTimes, multiple: number): number {
-  const { below, above } = neighbours(slowest, multiple);
-  if (below === null) return Number.POSITIVE_INFINITY;
-  if (above === null || below.multiple === multiple) return below.seconds;
+  const place = placeAbove(slowest, multiple);
+  const [below, above] = [slowest[place - 1], slowest[place]];
+  if (below === undefined) return Number.POSITIVE_INFINITY;
+  if (above === undefined || below.multiple === multiple) return below.seconds;
   const slope = Math.log(above.seconds / below.seconds) / Math.log(above.multiple / below.multiple);
   return below.seconds * (multiple / below.multiple) ** slope;
 }
@@ -56,8 +66,9 @@ export function slowestAtS({ slowest }: FuseTimes, multiple: number): number {
 /** The point that the fastest line is drawn from at a multiple; null: it carries on for good. */
 function fastestFrom({ fastest, carries }: FuseTimes, multiple: number): TimeLimit | null {
   if (multiple <= carries) return null;
-  const { below, above } = neighbours(fastest, multiple);
-  return below?.multiple === multiple ? below : (above ?? below);
+  const place = placeAbove(fastest, multiple);
+  const below = fastest[place - 1];
+  return below?.multiple === multiple ? below : (fastest[place] ?? below ?? null);
 }
 
 /** The fastest line at a multiple of the rating, s; Infinity: it carries on for good. */
