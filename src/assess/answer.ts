@@ -68,7 +68,8 @@ export type RuleId =
   | 'ground-on-sensor'
   | 'strap-smaller'
   | 'supply-wiring'
-  | 'reducer-length';
+  | 'reducer-length'
+  | 'tape-doubtful';
 
 /** What cannot be checked with what the plan holds. */
 export type UncheckedId = 'charging';
@@ -91,6 +92,8 @@ export interface Finding {
   provisional: boolean;
   /** Assumptions (paths of settings, or '<fittingId>.<field>') whose halving or doubling flips it. */
   decidedBy: readonly string[];
+  /** It does not hold as assumed, and would with one of those values halved or doubled: a note of what is near. */
+  looming?: true;
   why: string | null;
 }
 

@@ -1,9 +1,9 @@
 import type { AmpacityCase } from '../calc/conductor/ampacity.ts';
 import { polygonHolds } from '../geom/polygon.ts';
+import { sheetOf } from '../plan/drawnLength.ts';
 import { type MarkedArea, zoneAt, zoneStretches } from '../plan/outline.ts';
 import { runPoints } from '../plan/runs.ts';
 import type { Fitting, Plan, Run, Settings, Zone } from '../plan/schema.ts';
-import { sheetOf } from './length.ts';
 
 export type MarkedZone = Exclude<Zone, 'auto'>;
 

@@ -259,6 +259,7 @@ export function newRun(run: {
     riseM: 0,
     slackPercent: 0,
     tapedM: null,
+    tapedAs: 'run',
     zone: 'auto',
     sheathed: false,
     nearerImpossible: null,

@@ -1,5 +1,5 @@
 /**
- * The saved plan, version 3. This schema is the single definition of the document: types, JSON Schema, key order
+ * The saved plan, version 4. This schema is the single definition of the document: types, JSON Schema, key order
  * and bounds are all derived from it. Lengths are metres in the plane of the sheet, rounded to 0.1 mm by the edits.
  * Its parts stand in `schema/`; what the rest of the page needs of them comes from here.
  */
@@ -16,7 +16,7 @@ export { outlineSchema } from './schema/sheet.ts';
 export { fittingSchema, runSchema, settingsSchema, sheetSchema };
 
 export const PLAN_FORMAT = 'feedrun-plan';
-export const PLAN_VERSION = 3;
+export const PLAN_VERSION = 4;
 export const MAX_SHEETS = 50;
 
 export const planSchema = v.strictObject({

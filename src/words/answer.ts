@@ -19,19 +19,25 @@ hear((language) => {
 });
 
 /** A name in the user's own spelling may begin a sentence. */
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+export const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** What is wrong: the bare sentence. */
 export function bareSentenceOf(finding: Finding, plan: Plan): string {
-  return capitalised(words.findings.findings[finding.rule].sentence(toldOf(finding, plan, words)));
+  const sentence = capitalised(words.findings.findings[finding.rule].sentence(toldOf(finding, plan, words)));
+  return finding.looming === true ? words.findings.looming(assumedIn(finding, plan), sentence) : sentence;
 }
+
+/** The assumptions that a finding hangs on, by name. */
+const assumedIn = ({ decidedBy }: Finding, plan: Plan): string[] =>
+  decidedBy.map((path) => words.assumption(path, (id) => nameOfId(plan, id)));
 
 /** What qualifies the verdict: a drawn length, an assumption; '' when nothing does. */
 export function qualifierOf(finding: Finding, plan: Plan): string {
   const { findings } = words;
   const tape = finding.provisional ? findings.provisional : '';
-  const names = finding.decidedBy.map((path) => words.assumption(path, (id) => nameOfId(plan, id)));
-  return [tape, findings.decidedBy(names)].filter((part) => part !== '').join(' ');
+  // one that looms says so itself
+  const decided = finding.looming === true ? '' : findings.decidedBy(assumedIn(finding, plan));
+  return [tape, decided].filter((part) => part !== '').join(' ');
 }
 
 /** What is wrong, with what qualifies the verdict. */
@@ -44,8 +50,12 @@ export function remedyOf(finding: Finding, plan: Plan): string {
   return capitalised(words.findings.findings[finding.rule].remedy(toldOf(finding, plan, words)));
 }
 
-/** The verdict in one line. */
-export const headlineOf = (answer: Assessment): string => words.headline.headline(answer.headline, answer.ruleSet);
+/** The verdict in one line; of the plan, where it is begun, that there is no answer yet for another reason. */
+export function headlineOf({ headline, ruleSet }: Assessment, plan?: Plan): string {
+  if (headline.kind !== 'empty' || plan === undefined || plan.fittings.length === 0)
+    return words.headline.headline(headline, ruleSet);
+  return plan.runs.length === 0 ? words.headline.nothingJoined : words.headline.nothingFed;
+}
 
 /** What the plan does not tell, in one line; '' when it tells all. */
 export const notToldOf = (answer: Assessment): string => words.headline.notTold(answer.notTold);

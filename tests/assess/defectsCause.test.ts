@@ -120,7 +120,7 @@ describe('ground against feed: conductance, not area (RULES 4)', () => {
     expect(one).toMatchObject({ severity: 'fix', params: { metal: 'cca10', feedMetal: 'copper' } });
     if (one !== undefined)
       expect(sentenceOf(one, of)).toBe(
-        'Amp-g, at SAE 4 of copper-clad aluminium (10 %), conducts less than the feed it returns: SAE 4 of copper.',
+        'Amp-g, at SAE 4 of copper-clad aluminum (10 %), conducts less than the feed it returns: SAE 4 of copper.',
       );
   });
 
@@ -236,7 +236,7 @@ describe('a positive post that finds a return', () => {
       .run('amp.supply', 'g.body', 0.5, { size })
       .done();
 
-  it('positive earth is told as such', () => {
+  it('a positive ground is told as such', () => {
     const plan = positiveEarth({ strap: null });
     const answer = assess(plan);
     expect(grave(answer)).toEqual(['stop positive-earth']);
@@ -244,7 +244,7 @@ describe('a positive post that finds a return', () => {
     expect(one).toMatchObject({ places: [{ id: 'battery' }] });
     if (one !== undefined)
       expect(sentenceOf(one, plan)).toBe(
-        'The positive of battery is joined to the body and its negative is not: nothing here is worked out for positive earth.',
+        'The positive of battery is joined to the body and its negative is not: nothing here is worked out for positive ground.',
       );
   });
 

@@ -331,3 +331,23 @@ describe('where the fuse stands (RULES 6)', () => {
     expect(run(answer, 'battery-amp')?.limitA).toBeNull();
   });
 });
+
+describe('the main fuse in the figures', () => {
+  const behind = (mainFuse: boolean) => {
+    const plan = new PlanOf().battery('battery').block('block', [60, 60]).amplifier('one').amplifier('two');
+    if (mainFuse) plan.fuse('main', 150).run('battery.positive', 'main.in', 0.15).run('main.out', 'block.bus', 3);
+    else plan.run('battery.positive', 'block.bus', 3);
+    return plan
+      .fitting('ground', 'g')
+      .run('block.out1', 'one.supply', 0.5)
+      .run('block.out2', 'two.supply', 0.5)
+      .run('one.ground', 'g.body', 0.5)
+      .run('two.ground', 'g.body', 0.5)
+      .done();
+  };
+
+  it('is never a branch: with none ahead of the block there is no figure, and it says why', () => {
+    expect(assess(behind(true)).figures.mainFuse).toMatchObject({ value: 150, places: [{ id: 'main' }] });
+    expect(assess(behind(false)).figures.mainFuse).toMatchObject({ value: null, governs: 'onlyBranches' });
+  });
+});

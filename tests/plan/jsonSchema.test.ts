@@ -97,7 +97,7 @@ describe('public/plan.schema.json', () => {
   });
 
   it('takes every kept file of its version, and the sample', () => {
-    const folder = new URL('../fixtures/plans/v3/', import.meta.url);
+    const folder = new URL('../fixtures/plans/v4/', import.meta.url);
     const names = readdirSync(folder);
     expect(names.length).toBeGreaterThanOrEqual(3);
     for (const name of names) {

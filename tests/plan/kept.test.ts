@@ -67,7 +67,27 @@ describe('files of version 2', () => {
 });
 
 describe('files of version 3', () => {
-  const files = keptFiles(3);
+  it('are byte for byte what they were', () => {
+    const digests = keptFiles(3).map(([name, text]) => [name, createHash('sha256').update(text).digest('hex')]);
+    expect(digests).toEqual([
+      ['bench.json', 'c40a4c8be0f80aab183cd338429cb8969429675c5d49074de0f61b786806e792'],
+      ['everything.json', 'f0c37732a470d8de43a1efd30e80726b755efef9dd97ec83a9fb44b0c298f0df'],
+      ['sheets.json', '82d0152f547d4af21f6652ad8ae02821c885c0c1118b42435f1ff77007adfc88'],
+      ['van.json', 'bc2c1c0f506363eef8ae481cea3831cb370cb0cfd6723a94ec15fb6d0fefc23a'],
+    ]);
+  });
+
+  it.each(keptFiles(3))('%s opens as a plan of today, and from then on is one', (_, text) => {
+    expect(openPlan(text)).toMatchObject({ ok: true, migratedFrom: 3 });
+    const saved = savePlan(opened(text));
+    expect(openPlan(saved)).toEqual({ ok: true, plan: opened(text), migratedFrom: null });
+    // what was taped then was taken as measured from end to end
+    expect(opened(text).runs.every(({ tapedAs }) => tapedAs === 'run')).toBe(true);
+  });
+});
+
+describe('files of version 4', () => {
+  const files = keptFiles(4);
   const plans = files.map(([, text]) => opened(text));
   const fittings = plans.flatMap((plan) => plan.fittings);
   const runs = plans.flatMap((plan) => plan.runs);
@@ -114,6 +134,7 @@ describe('files of version 3', () => {
       expect(ofRuns.get(key), key).toEqual(both);
     }
     expect(runs.some(({ bundled }) => bundled > 1)).toBe(true);
+    expect(new Set(runs.map(({ tapedAs }) => tapedAs))).toEqual(new Set(['run', 'share', 'outdated']));
   });
 
   it('show every outline, part and view, and a run that goes on on another sheet', () => {

@@ -21,7 +21,7 @@ describe('every reason there is', () => {
     duplicateKey: '{"format":1,"format":1}',
     notAPlan: '[]',
     noVersion: withAt('version', '[]'),
-    newerVersion: withAt('version', '4'),
+    newerVersion: withAt('version', '5'),
     olderVersion: withAt('version', '0'),
     missingKey: withAt('runs.1.from', '{}'),
     unknownKey: withAt('runs.1.extra', '0'),

@@ -19,7 +19,7 @@ function opened(text: string): Plan {
 describe('savePlan', () => {
   it('writes the keys in one order, two spaces, and a newline at the end', () => {
     const text = savePlan(sampleVan());
-    expect(text.startsWith('{\n  "format": "feedrun-plan",\n  "version": 3,\n  "id": "van",\n  "name": "Van",\n')).toBe(
+    expect(text.startsWith('{\n  "format": "feedrun-plan",\n  "version": 4,\n  "id": "van",\n  "name": "Van",\n')).toBe(
       true,
     );
     expect(text.endsWith('"pictures": []\n}\n')).toBe(true);

@@ -1,9 +1,9 @@
 import { polylineLength } from '../../geom/polyline.ts';
 import { fittingById, runsAt } from '../../plan/byId.ts';
+import { sheetOf } from '../../plan/drawnLength.ts';
 import { firewallXM } from '../../plan/outline.ts';
 import { placeOn, runPoints } from '../../plan/runs.ts';
 import type { Plan, Point, Run, TerminalRef } from '../../plan/schema.ts';
-import { sheetOf } from '../length.ts';
 import { finding, type Rule } from './rule.ts';
 
 /** A pass-through this near along the run, m, is the one that the crossing goes through: sketches are not that exact. */

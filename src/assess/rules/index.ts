@@ -54,6 +54,7 @@ import { strapSmaller } from './strapSmaller.ts';
 import { supplyWiring } from './supplyWiring.ts';
 import { switchOpen } from './switchOpen.ts';
 import { takeoffOverloaded } from './takeoffOverloaded.ts';
+import { tapeDoubtful } from './tapeDoubtful.ts';
 import { unmarkedCable } from './unmarkedCable.ts';
 import { unprotectedLength } from './unprotectedLength.ts';
 
@@ -103,6 +104,7 @@ export const RULES: readonly Rule[] = [
   bendTooTight,
   cableOverTerminal,
   reducerLength,
+  tapeDoubtful,
   passThroughShared,
   cableChanges,
   looseEnd,

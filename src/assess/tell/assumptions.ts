@@ -1,3 +1,4 @@
+import { isTaped } from '../../plan/drawnLength.ts';
 import type { Fitting, Input, Settings } from '../../plan/schema.ts';
 import type { AssumptionUse, NotTold } from '../answer.ts';
 import { amplifierOf, type CircuitLoad, type CircuitSource } from '../circuit.ts';
@@ -121,7 +122,7 @@ const isAssumed = (source: CircuitSource['fitting']): boolean =>
 export function tellNotTold({ model }: Facts): NotTold[] {
   const { plan, circuit } = model;
   const all: NotTold[] = [
-    { kind: 'lengthsNotTaped', ids: plan.runs.filter(({ tapedM }) => tapedM === null).map(({ id }) => id) },
+    { kind: 'lengthsNotTaped', ids: plan.runs.filter((run) => !isTaped(run)).map(({ id }) => id) },
     {
       kind: 'surroundingsNotMarked',
       ids: circuit.cables.filter(({ run }) => run.zone === 'auto').map(({ run }) => run.id),

@@ -66,16 +66,27 @@ function governsRating(facts: Facts, link: number, { chosen, ratingA, neededA, f
   return bySum ? 'sumOnboard' : 'fullCurrent';
 }
 
-/** The main fuse: of the devices that sources meet first, the one that carries most. */
+/** Whether it is one output of several on a block: a branch, whatever lies ahead of it. */
+function isBranch({ model }: Facts, link: number): boolean {
+  const device = model.circuit.links[link];
+  return device?.fitting.kind === 'block' && device.fitting.outputs.length > 1;
+}
+
+/**
+ * The main fuse: of the devices that sources meet first, the one that carries most. Where sources meet branches first
+ * there is none, and no branch is named in its place.
+ */
 function mainFuseFigure(facts: Facts, { fuses }: Answers): Figure {
   const first = [...new Set(facts.unprotected.flatMap(firstLinks))].sort((one, other) => one - other);
   const main = greatestBy(first, (link) => fullOfLink(facts, link) ?? 0);
   const fuse = fuses[main ?? -1];
   if (main === undefined || fuse === undefined) return nothing('A');
+  const places: Place[] = [{ kind: 'fitting', id: fuse.fittingId }];
+  if (isBranch(facts, main)) return { ...nothing('A'), places, governs: 'onlyBranches' };
   return {
     value: fuse.ratingA,
     unit: 'A',
-    places: [{ kind: 'fitting', id: fuse.fittingId }],
+    places,
     governs: governsRating(facts, main, fuse),
     provisional: false,
     why: fuse.why,

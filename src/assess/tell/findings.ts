@@ -1,4 +1,5 @@
 import { leastBendWhy } from '../../calc/conductor/dimensions.ts';
+import { isTaped } from '../../plan/drawnLength.ts';
 import type { Assessment, Finding, Severity } from '../answer.ts';
 import { drawnRunsThatDecide } from '../drawnDrop.ts';
 import { type Facts, sizeOf } from '../facts.ts';
@@ -55,7 +56,7 @@ export function tellHeadline(facts: Facts, findings: readonly Finding[]): Assess
   const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
   if (count('stop') > 0) return { kind: 'stop', count: count('stop') };
   if (count('fix') > 0) return { kind: 'fix', count: count('fix') };
-  const isDrawn = new Set(model.plan.runs.filter(({ tapedM }) => tapedM === null).map(({ id }) => id));
+  const isDrawn = new Set(model.plan.runs.filter((run) => !isTaped(run)).map(({ id }) => id));
   const toTape = new Set([
     ...findings
       .filter(({ provisional }) => provisional)

@@ -143,7 +143,7 @@ export function flippedBy(
     for (const one of after) {
       if (before.has(one.id) || one.severity === 'note' || !LOOMING.has(one.rule)) continue;
       mark(one.id, change.path);
-      looming.set(one.id, { ...one, severity: 'note' });
+      looming.set(one.id, { ...one, severity: 'note', looming: true });
     }
   }
   return {

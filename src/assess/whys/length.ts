@@ -1,15 +1,25 @@
 import { type Why, whyBuilder } from '../../calc/why.ts';
+import {
+  DRAWN_LEAST_M,
+  DRAWN_SHARE,
+  drawnLengthOf,
+  drawnM,
+  drawnUncertaintyM,
+  isTaped,
+  sheetOf,
+} from '../../plan/drawnLength.ts';
 import type { Plan, Run } from '../../plan/schema.ts';
 import type { Circuit } from '../circuit.ts';
-import { DRAWN_LEAST_M, DRAWN_SHARE, drawnLengthOf, drawnM, drawnUncertaintyM, sheetOf } from '../length.ts';
 import type { Unprotected } from '../unprotected.ts';
 import { aboutInput } from './about.ts';
 
 /** Why of a run's length; the result is 'L'. */
 export function lengthWhy(plan: Plan, run: Run): Why {
   const builder = whyBuilder();
-  if (run.tapedM !== null) {
-    builder.input('L', 'm', run.tapedM, { origin: 'measured', label: 'tapedLength' });
+  const { tapedM, tapedAs } = run;
+  if (tapedM !== null && tapedAs !== 'outdated') {
+    const origin = isTaped(run) ? 'measured' : 'drawn';
+    builder.input('L', 'm', tapedM, { origin, label: isTaped(run) ? 'tapedLength' : 'sharedLength' });
     return builder.done('L');
   }
   const drawn = drawnLengthOf(plan, run);
@@ -18,7 +28,12 @@ export function lengthWhy(plan: Plan, run: Run): Why {
   builder.input('kScale', '1', drawn.scale, sheet === undefined ? {} : aboutInput(sheet.scale, `${sheet.id}.scale`));
   builder.input('slack', 'percent', drawn.slackPercent, { origin: 'told' });
   builder.input('rise', 'm', drawn.riseM, { origin: 'told' });
-  builder.step('L', 'm', 'Lline * kScale * (1 + slack / 100) + rise', drawnM(drawn));
+  const line = 'Lline * kScale * (1 + slack / 100) + rise';
+  if (tapedM === null) builder.step('L', 'm', line, drawnM(drawn));
+  else {
+    builder.input('Ltaped', 'm', tapedM, { origin: 'measured', label: 'outdatedLength' });
+    builder.step('L', 'm', `max(${line}, Ltaped)`, Math.max(drawnM(drawn), tapedM));
+  }
   return builder.done('L');
 }
 

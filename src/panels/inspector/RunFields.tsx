@@ -1,11 +1,10 @@
 import { addBendAct } from '../../desk/acts/addBend.ts';
 import { runAct } from '../../desk/acts/index.ts';
 import { select } from '../../desk/selection.ts';
-import { polylineLength } from '../../geom/polyline.ts';
-import { runPoints } from '../../plan/runs.ts';
+import { drawnLengthOf, drawnM, isTaped } from '../../plan/drawnLength.ts';
 import { MAX_NAME, type Plan, type Run } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
-import { nameOfId, runTitle } from '../../words/index.ts';
+import { nameOfId, runTitle, type Units } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
 import { TextField } from '../controls/TextField.tsx';
@@ -16,16 +15,20 @@ import { useAnswer, useDeskStore, useUnits } from '../useDesk.ts';
 import { ConductorFields, UnmarkedFields } from './ConductorFields.tsx';
 import { EndFields } from './EndFields.tsx';
 import { zoneOptions } from './FittingFields.tsx';
+import { TapeDoubt } from './TapeDoubt.tsx';
 import { MaybeField, MILLI } from './Told.tsx';
 import { useRunChange } from './useChange.ts';
 
 const KINDS = ['power', 'ground', 'remote', 'factory'] as const;
 const MAX_REASON = 1000;
 
-/** Length as drawn, with scale, slack and rise, m. */
-function drawnM(plan: Plan, run: Run): number {
-  const scale = plan.sheets.find(({ id }) => id === run.sheetId)?.scale.value ?? 1;
-  return polylineLength(runPoints(plan, run)) * scale * (1 + run.slackPercent / 100) + run.riseM;
+/** What the length goes by. */
+function tapeHint({ tapedM, tapedAs }: Run, drawn: string, plusMinus: string, units: Units): string {
+  const { inspector } = words;
+  if (tapedM === null) return inspector.drawnCounts(drawn, plusMinus);
+  const taped = units.length(tapedM);
+  if (tapedAs === 'share') return inspector.tapeShared(taped, plusMinus);
+  return tapedAs === 'outdated' ? inspector.tapeOutdated(taped, drawn) : inspector.tapedWins(taped, drawn);
 }
 
 function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
@@ -33,7 +36,8 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
   const units = useUnits();
   const answer = useAnswer().runs.find(({ runId }) => runId === run.id);
   const { inspector } = words;
-  const drawn = units.length(drawnM(plan, run));
+  const byDrawing = drawnM(drawnLengthOf(plan, run));
+  const drawn = units.length(byDrawing);
   return (
     <>
       <LengthField
@@ -42,13 +46,19 @@ function LengthPart({ run, plan }: { run: Run; plan: Plan }) {
         valueM={run.tapedM}
         {...lengthBounds('run.tapedM')}
         mayBeEmpty
-        hint={
-          run.tapedM === null
-            ? inspector.drawnCounts(drawn, units.length(answer?.length.plusMinusM ?? 0))
-            : inspector.tapedWins(units.length(run.tapedM), drawn)
-        }
+        hint={tapeHint(run, drawn, units.length(answer?.length.plusMinusM ?? 0), units)}
         onTake={(tapedM) => change({ tapedM })}
+        question={
+          run.tapedM === null || !isTaped(run) ? null : (
+            <TapeDoubt tapedM={run.tapedM} drawnM={byDrawing} onTake={(tapedM) => change({ tapedM })} />
+          )
+        }
       />
+      {run.tapedM === null || isTaped(run) ? null : (
+        <button type="button" onClick={() => change({ tapedAs: 'run' })}>
+          {inspector.tapeHolds(units.length(run.tapedM))}
+        </button>
+      )}
       {run.tapedM === null ? null : (
         <button type="button" onClick={() => change({ tapedM: null })}>
           {inspector.clearTape}

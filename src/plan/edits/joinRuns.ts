@@ -1,3 +1,4 @@
+import { runsAt } from '../byId.ts';
 import { roundM } from '../round.ts';
 import type { Fitting, Plan, Run } from '../schema.ts';
 import { inlineTerminals } from '../terminals.ts';
@@ -24,7 +25,7 @@ export function joinRuns(plan: Plan, fitting: Fitting, first: Run, second: Run):
       ...first,
       ...way,
       riseM: roundM(first.riseM + second.riseM),
-      tapedM: first.tapedM === null || second.tapedM === null ? null : roundM(first.tapedM + second.tapedM),
+      ...joinedTape(plan, fitting, first, second),
       slackPercent: Math.max(first.slackPercent, second.slackPercent),
       sheathed: first.sheathed && second.sheathed,
       inLoom: first.inLoom || second.inLoom,
@@ -37,6 +38,23 @@ export function joinRuns(plan: Plan, fitting: Fitting, first: Run, second: Run):
     },
     plan.fittings,
   );
+}
+
+/**
+ * What is measured of the joined run: the whole again when its shares have come together, a share as long as another of
+ * them lies at its ends.
+ */
+function joinedTape(plan: Plan, { id }: Fitting, first: Run, second: Run): Pick<Run, 'tapedM' | 'tapedAs'> {
+  if (first.tapedM === null || second.tapedM === null) return { tapedM: null, tapedAs: 'run' };
+  const tapedM = roundM(first.tapedM + second.tapedM);
+  const both = [first.tapedAs, second.tapedAs];
+  if (both.includes('outdated')) return { tapedM, tapedAs: 'outdated' };
+  if (!both.includes('share')) return { tapedM, tapedAs: 'run' };
+  const ends = [first, second].flatMap(({ from, to }) => [from, to]).filter(({ fittingId }) => fittingId !== id);
+  const goesOn = ends.some(({ fittingId }) =>
+    runsAt(plan, fittingId).some((run) => run !== first && run !== second && run.tapedAs === 'share'),
+  );
+  return { tapedM, tapedAs: goesOn || both.includes('run') ? 'share' : 'run' };
 }
 
 /** Whether a run ends where a cable that is split comes in to the fitting; both do at a pass-through. */

@@ -3,6 +3,7 @@ import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
 import { INLINE_KINDS } from '../terminals.ts';
 import { withFitting, withRun } from './accept.ts';
 import { bendsOf, cableThrough, cutNearest } from './cable.ts';
+import { outdateTapes } from './outdateTapes.ts';
 import { shareTaped } from './shareTaped.ts';
 
 /**
@@ -26,5 +27,5 @@ export function slideFitting(plan: Plan, id: string, place: Point): Plan {
   const moved = withFitting(plan, fitting, { ...fitting, at: cut.at });
   if (moved === plan) return plan;
   const bent = withRun(moved, first, { ...first, bends: firstBends });
-  return shareTaped(withRun(bent, second, { ...second, bends: secondBends }), id);
+  return outdateTapes(plan, shareTaped(plan, withRun(bent, second, { ...second, bends: secondBends }), id));
 }

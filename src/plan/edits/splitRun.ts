@@ -32,6 +32,8 @@ export function splitRun(plan: Plan, runId: string, at: Point, fitting: Fitting,
 function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [before: Run, after: Run] {
   const share = shareOf(polylineLength(cut.before), polylineLength(cut.after));
   const tapedM = run.tapedM === null ? [null, null] : splitTaped(run.tapedM, share);
+  // where the cut lies is drawn, not measured
+  const tapedAs = run.tapedM !== null && run.tapedAs === 'run' ? 'share' : run.tapedAs;
   const riseM = splitLength(run.riseM, share);
   const [into, outOf] = inlineTerminals(fitting.kind);
   return [
@@ -40,6 +42,7 @@ function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [befor
       to: { fittingId: fitting.id, terminal: into },
       bends: bendsOf(cut.before),
       tapedM: tapedM[0] ?? null,
+      tapedAs,
       riseM: riseM[0],
       toJointOhm: null,
     },
@@ -49,6 +52,7 @@ function partsOf(run: Run, cut: Cut, fitting: Fitting, newRunId: string): [befor
       from: { fittingId: fitting.id, terminal: outOf },
       bends: bendsOf(cut.after),
       tapedM: tapedM[1] ?? null,
+      tapedAs,
       riseM: riseM[1],
       fromJointOhm: null,
     },

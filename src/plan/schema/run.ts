@@ -45,6 +45,11 @@ export const runSchema = v.strictObject({
   slackPercent: bounded(0, 100),
   /** Tape-measured length, metres: beats the drawn one. */
   tapedM: v.nullable(bounded(0.001, 100)),
+  /**
+   * What was measured: this run as it lies; a longer one, of which this is a share by the drawing; or this one before an
+   * end or a bend was moved away. The last two are no better than drawn. 'run' while nothing is taped.
+   */
+  tapedAs: v.picklist(['run', 'share', 'outdated']),
   zone,
   /** In a closed tube, box or conduit for its whole unprotected length. */
   sheathed: v.boolean(),

@@ -19,6 +19,9 @@ export function headline({ kind, count }: Assessment['headline'], ruleSet: Asses
   }
 }
 
+export const nothingJoined = 'Noch nichts verbunden';
+export const nothingFed = 'Noch nichts versorgt';
+
 export const headlineEmptyHint =
   'Batterie und Endstufe setzen, dann eine Zuleitung vorschlagen lassen oder die Leitung dazwischen zeichnen.';
 
@@ -109,6 +112,7 @@ export const rules: Readonly<Record<RuleId, string>> = {
   'parallel-one-fuse': 'parallele Leitungen einzeln gesichert',
   'ground-on-sensor': 'Sensor am Minuspol',
   'strap-smaller': 'Masseband ab Werk gegen Zuleitung',
+  'tape-doubtful': 'Längen, denen die Zeichnung widerspricht',
   'reducer-length': 'Länge von Reduzierungen',
   'supply-wiring': 'Leitung und Sicherung von Ladewandlern und Generatoren',
 };

@@ -1,7 +1,10 @@
 /** Labels of what opens on demand: dialogs, what is selected, the list. */
 import type { LengthProblem } from '../length.ts';
+import type { NumberProblem } from '../number.ts';
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+const proposedToo = (n: number): string => (n === 0 ? '' : `, ${n} vorgeschlagen`);
 
 export const inspector = {
   label: 'Ausgewählt',
@@ -48,8 +51,15 @@ export const inspector = {
   from: 'Von',
   to: 'Nach',
   taped: 'Nachgemessene Länge',
+  tapeShared: (share: string, plusMinus: string) =>
+    `${share} von einer längeren gemessenen Leitung, nach der Zeichnung geteilt: ± ${plusMinus}, bis dieses Stück selbst gemessen ist.`,
+  tapeOutdated: (taped: string, drawn: string) =>
+    `Nachgemessen ${taped}, bevor ein Ende oder ein Knick verschoben wurde; gezeichnet sind jetzt ${drawn}. Bis neu gemessen ist, zählt das Größere.`,
+  tapeHolds: (taped: string) => `Es sind jetzt ${taped}`,
   tapedWins: (taped: string, drawn: string) => `Nachgemessen ${taped}: das zählt, nicht die gezeichneten ${drawn}.`,
   drawnCounts: (drawn: string, plusMinus: string) => `Gezeichnet ${drawn}, ± ${plusMinus} bis zum Nachmessen.`,
+  tapeDoubt: (taped: string, meant: string) => `${taped}? Waren ${meant} gemeint?`,
+  tapeMeant: (meant: string) => `${meant} übernehmen`,
   clearTape: 'Wieder die gezeichnete Länge nehmen',
   rise: 'Auf und ab',
   slack: 'Zugabe, %',
@@ -85,8 +95,8 @@ export const list = {
   label: 'Der Plan als Liste',
   hint: 'Alles, was die Zeichnung kann, mit Eingabefeldern. Beide zeigen denselben Plan.',
   close: 'Liste schließen',
-  fittings: (n: number) => count(n, 'Bauteil', 'Bauteile'),
-  runs: (n: number) => count(n, 'Leitung', 'Leitungen'),
+  fittings: (n: number, proposed = 0) => `${count(n, 'Bauteil', 'Bauteile')}${proposedToo(proposed)}`,
+  runs: (n: number, proposed = 0) => `${count(n, 'Leitung', 'Leitungen')}${proposedToo(proposed)}`,
   add: 'Bauteil hinzufügen',
   kind: 'Art',
   name: 'Name',
@@ -226,6 +236,7 @@ export const openDialog = {
   copyOf: (name: string) => `${name}, Kopie`,
   rename: 'Umbenennen',
   newName: 'Neuer Name',
+  nameDone: 'Fertig',
   remove: 'Löschen',
   deleted: (name: string) => `${name} gelöscht.`,
   unreadable: 'beschädigter Plan',
@@ -250,23 +261,23 @@ export const fields = {
         return `${field}: höchstens ${max}. Die Einheit prüfen.`;
     }
   },
-  numberProblem(
-    problem: 'empty' | 'unreadable' | 'tooSmall' | 'tooLarge',
-    field: string,
-    min: string,
-    max: string,
-  ): string {
+  numberProblem(problem: NumberProblem, field: string, min: string, max: string, unit: string): string {
     switch (problem) {
       case 'empty':
         return `${field}: eine Zahl eingeben.`;
       case 'unreadable':
         return `${field}: das ist keine Zahl. So schreiben: 12,6 oder 12.6.`;
+      case 'otherUnit':
+        return `${field}: das ist eine andere Einheit. Den Wert in ${unit} angeben.`;
       case 'tooSmall':
         return `${field}: mindestens ${min}.`;
       case 'tooLarge':
         return `${field}: höchstens ${max}.`;
     }
   },
+  inDoubt: (field: string, typed: string, first: string, second: string) =>
+    `${field}: ist mit „${typed}“ ${first} oder ${second} gemeint? Auf eine dieser beiden Arten schreiben.`,
   pairProblem: (line: number) => `Knick ${line}: zwei Längen mit Semikolon dazwischen schreiben: 1,2 m; 0,4 m.`,
   kept: 'Der Wert von vorher bleibt.',
+  noneKept: 'Bis dahin bleibt das Feld ohne Wert.',
 } as const;

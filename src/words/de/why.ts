@@ -108,6 +108,8 @@ const SYMBOLS: Readonly<Record<string, string>> = {
   slack: 'Zugabe auf die gezeichnete Länge',
   rise: 'Auf und ab',
   tapedLength: 'nachgemessene Länge',
+  sharedLength: 'Anteil einer gemessenen Länge',
+  outdatedLength: 'Länge, gemessen vor dem Verschieben',
   Lunprotected: 'ungesicherte Länge',
   Ik: 'Kurzschlussstrom',
   Erest: 'Ruhespannung der vollen Batterie',

@@ -18,6 +18,7 @@ const GOVERNS: Readonly<Record<string, string>> = {
   drawn: 'drawn, not taped',
   taped: 'as taped',
   none: 'nothing on the way',
+  onlyBranches: 'no fuse ahead of the block',
 };
 
 /** 'set by voltage drop'; an id without words is said as it is rather than swallowed. */

@@ -19,6 +19,10 @@ export function headline({ kind, count }: Assessment['headline'], ruleSet: Asses
   }
 }
 
+/** Something is drawn, but there is nothing to work out yet. */
+export const nothingJoined = 'Nothing joined yet';
+export const nothingFed = 'Nothing fed yet';
+
 export const headlineEmptyHint =
   'Place a battery and an amplifier, then let a feed be proposed or draw the run between them.';
 
@@ -109,6 +113,7 @@ export const rules: Readonly<Record<RuleId, string>> = {
   'parallel-one-fuse': 'parallel cables, each fused',
   'ground-on-sensor': 'sensor on the negative post',
   'strap-smaller': 'factory strap against feed',
+  'tape-doubtful': 'lengths that the drawing speaks against',
   'reducer-length': 'length of reducers',
   'supply-wiring': 'cable and fuse of chargers and alternators',
 };

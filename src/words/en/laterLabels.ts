@@ -1,7 +1,10 @@
 /** Labels of what opens on demand: dialogs, what is selected, the list. */
 import type { LengthProblem } from '../length.ts';
+import type { NumberProblem } from '../number.ts';
 
 const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
+
+const proposedToo = (n: number): string => (n === 0 ? '' : `, ${n} proposed`);
 
 export const inspector = {
   label: 'Selected',
@@ -49,7 +52,14 @@ export const inspector = {
   to: 'To',
   taped: 'Taped length',
   tapedWins: (taped: string, drawn: string) => `Taped ${taped} counts, not the drawn ${drawn}.`,
+  tapeShared: (share: string, plusMinus: string) =>
+    `${share} of a longer taped run, shared by the drawing: ± ${plusMinus} until taped by itself.`,
+  tapeOutdated: (taped: string, drawn: string) =>
+    `Taped at ${taped} before an end or a bend was moved; drawn ${drawn} now. The greater counts until taped anew.`,
+  tapeHolds: (taped: string) => `It measures ${taped} now`,
   drawnCounts: (drawn: string, plusMinus: string) => `Drawn ${drawn}, ± ${plusMinus} until taped.`,
+  tapeDoubt: (taped: string, meant: string) => `${taped}? Did you mean ${meant}?`,
+  tapeMeant: (meant: string) => `Take ${meant}`,
   clearTape: 'Use the drawn length again',
   rise: 'Rise and drop',
   slack: 'Slack, %',
@@ -85,8 +95,8 @@ export const list = {
   label: 'The plan as a list',
   hint: 'Everything the sketch can do, with form fields. Both show the same plan.',
   close: 'Close the list',
-  fittings: (n: number) => count(n, 'fitting', 'fittings'),
-  runs: (n: number) => count(n, 'run', 'runs'),
+  fittings: (n: number, proposed = 0) => `${count(n, 'fitting', 'fittings')}${proposedToo(proposed)}`,
+  runs: (n: number, proposed = 0) => `${count(n, 'run', 'runs')}${proposedToo(proposed)}`,
   add: 'Add a fitting',
   kind: 'Kind',
   name: 'Name',
@@ -166,7 +176,7 @@ export const settings = {
   title: 'Settings',
   ruleSet: 'Rule set for the unprotected length',
   lengths: 'Lengths in',
-  metres: 'metres',
+  metres: 'meters',
   feet: 'feet and inches',
   sizes: 'Cable sizes',
   sae: 'SAE gauge',
@@ -192,7 +202,7 @@ export const settings = {
     usableShare: 'Usable share of the capacity, 0.05 to 1',
     peukert: 'Peukert exponent, 1 to 1.6',
     bayC: 'Engine bay',
-    wingC: 'Along a wing',
+    wingC: 'Along a fender',
     hotC: 'Beside hot parts',
     cabinC: 'Cabin',
     cargoC: 'Cargo space',
@@ -206,7 +216,7 @@ export const legend = {
   power: 'Power: red, full line',
   ground: 'Ground: near-black, long dashes',
   remote: 'Remote lead: blue, short dashes',
-  factory: "The vehicle's own cable: grey, long and short dashes",
+  factory: "The vehicle's own cable: gray, long and short dashes",
   thickness: 'The thicker the line, the more copper.',
   hazard: 'Black on yellow: live cable that no fuse protects',
   findings: 'Findings',
@@ -226,6 +236,7 @@ export const openDialog = {
   copyOf: (name: string) => `${name}, copy`,
   rename: 'Rename',
   newName: 'New name',
+  nameDone: 'Done',
   remove: 'Delete',
   deleted: (name: string) => `${name} deleted.`,
   unreadable: 'damaged plan',
@@ -250,23 +261,23 @@ export const fields = {
         return `${field}: at most ${max}. Check the unit.`;
     }
   },
-  numberProblem(
-    problem: 'empty' | 'unreadable' | 'tooSmall' | 'tooLarge',
-    field: string,
-    min: string,
-    max: string,
-  ): string {
+  numberProblem(problem: NumberProblem, field: string, min: string, max: string, unit: string): string {
     switch (problem) {
       case 'empty':
         return `${field}: enter a number.`;
       case 'unreadable':
         return `${field}: this is not a number. Write it like 12.6 or 12,6.`;
+      case 'otherUnit':
+        return `${field}: that is another unit. Give the figure in ${unit}.`;
       case 'tooSmall':
         return `${field}: at least ${min}.`;
       case 'tooLarge':
         return `${field}: at most ${max}.`;
     }
   },
+  inDoubt: (field: string, typed: string, first: string, second: string) =>
+    `${field}: is '${typed}' meant as ${first} or as ${second}? Write it one of these two ways.`,
   pairProblem: (line: number) => `Bend ${line}: write two lengths with a semicolon between them: 1.2 m; 0.4 m.`,
   kept: 'The value before is kept.',
+  noneKept: 'Until then no value is kept.',
 } as const;

@@ -31,6 +31,7 @@ export const fit: FindingTable<
   | 'bend-too-tight'
   | 'cable-over-terminal'
   | 'reducer-length'
+  | 'tape-doubtful'
   | 'clad-as-copper'
   | 'size-not-proven'
 > = {
@@ -62,6 +63,16 @@ export const fit: FindingTable<
     },
     remedy: () =>
       'Eine Reduzierung mit vollem Querschnitt nehmen, oder ein Bauteil mit größeren Anschlüssen. Nie Drähte abschneiden.',
+  },
+  'tape-doubtful': {
+    sentence: (told) => {
+      const others = told.placeCount > 1 ? `; ${told.placeCount - 1} weitere sind auch fraglich` : '';
+      const taped = `${told.place(0)}: nachgemessen ${told.lengthBeside('tapedM', 'againstM', 'eine Länge')}`;
+      return told.text('what') === 'long'
+        ? `${taped}, länger als jeder Weg in diesem Fahrzeug${others}.`
+        : `${taped}, doch die Enden sind in gerader Linie ${told.lengthBeside('againstM', 'tapedM', 'weiter')} auseinander gezeichnet${others}.`;
+    },
+    remedy: () => 'Noch einmal messen, oder das Gezeichnete dorthin rücken, wo es ist. Bis dahin zählt das Maßband.',
   },
   'reducer-length': {
     sentence: (told) =>

@@ -25,5 +25,9 @@ export const provisional = 'Vorläufig: nachmessen.';
 export const decidedBy = (names: readonly string[]): string =>
   names.length === 0 ? '' : `Eine Annahme entscheidet: ${names.join('; ')}.`;
 
+/** Around what does not hold as assumed, and would with a value halved or doubled. */
+export const looming = (names: readonly string[], sentence: string): string =>
+  `Nicht wie angenommen, aber mit einem anderen Wert für ${names.join(' oder ')}: ${sentence}`;
+
 /** A place that the plan no longer holds. */
 export const unnamed = 'eine Stelle ohne Namen';

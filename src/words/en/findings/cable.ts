@@ -12,9 +12,9 @@ const BINDS: Readonly<Record<string, string>> = {
 
 const METALS: Readonly<Record<string, string>> = {
   copper: 'copper',
-  cca10: 'copper-clad aluminium (10 %)',
-  cca15: 'copper-clad aluminium (15 %)',
-  aluminium: 'aluminium',
+  cca10: 'copper-clad aluminum (10 %)',
+  cca15: 'copper-clad aluminum (15 %)',
+  aluminium: 'aluminum',
 };
 const isOneMetal = (told: Told): boolean => told.text('metal') === told.text('feedMetal');
 const of = (told: Told, size: string, metal: string): string =>
@@ -135,7 +135,7 @@ export const cable: FindingTable<
     remedy: (told) =>
       isOneMetal(told)
         ? 'A ground is no thinner than the feed of its amplifier.'
-        : 'Clad or plain aluminium conducts about six tenths of copper: take it thicker, or take copper.',
+        : 'Clad or plain aluminum conducts about six tenths of copper: take it thicker, or take copper.',
   },
   'strap-smaller': {
     sentence: (told) => {

@@ -31,6 +31,7 @@ export const fit: FindingTable<
   | 'bend-too-tight'
   | 'cable-over-terminal'
   | 'reducer-length'
+  | 'tape-doubtful'
   | 'clad-as-copper'
   | 'size-not-proven'
 > = {
@@ -64,6 +65,16 @@ export const fit: FindingTable<
     },
     remedy: () => 'Use a reducer of the full area, or a fitting with larger terminals. Never cut strands away.',
   },
+  'tape-doubtful': {
+    sentence: (told) => {
+      const others = told.placeCount > 1 ? `; ${told.placeCount - 1} more look odd too` : '';
+      const taped = `${told.place(0)} is taped at ${told.lengthBeside('tapedM', 'againstM', 'a length')}`;
+      return told.text('what') === 'long'
+        ? `${taped}, longer than any way in this vehicle${others}.`
+        : `${taped}, yet its ends are drawn ${told.lengthBeside('againstM', 'tapedM', 'further')} apart in a straight line${others}.`;
+    },
+    remedy: () => 'Tape it again, or move what is drawn to where it is. Until then the tape counts.',
+  },
   'reducer-length': {
     sentence: (told) =>
       told.severity === 'note'
@@ -76,9 +87,9 @@ export const fit: FindingTable<
   },
   'clad-as-copper': {
     sentence: (told) =>
-      `${told.place(0)} is taken as copper, but it is not copper all through. ${letIn(told, 'Clad aluminium conducts six tenths of copper: nothing told of this cable holds.')}`,
+      `${told.place(0)} is taken as copper, but it is not copper all through. ${letIn(told, 'Clad aluminum conducts six tenths of copper: nothing told of this cable holds.')}`,
     remedy: (told) =>
-      `Enter its metal: copper-clad aluminium, 10 % unless you know better${told.severity === 'stop' ? ', and fit the fuse it allows' : ''}; or lay copper.`,
+      `Enter its metal: copper-clad aluminum, 10 % unless you know better${told.severity === 'stop' ? ', and fit the fuse it allows' : ''}; or lay copper.`,
   },
   'size-not-proven': {
     sentence: (told) => {

@@ -25,5 +25,9 @@ export const provisional = 'Provisional: tape it.';
 export const decidedBy = (names: readonly string[]): string =>
   names.length === 0 ? '' : `Decided by an assumption: ${names.join(', ')}.`;
 
+/** Around what does not hold as assumed, and would with a value halved or doubled. */
+export const looming = (names: readonly string[], sentence: string): string =>
+  `Not as assumed, but with another value for ${names.join(' or ')}: ${sentence}`;
+
 /** A place that the plan no longer holds. */
 export const unnamed = 'something';

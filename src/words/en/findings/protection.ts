@@ -78,7 +78,7 @@ export const protection: FindingTable<
     sentence: (told) => {
       const rating = after(', at', told.current('ratingA'));
       if (told.text('alone') === 'yes') {
-        return `${fuseAtPlace(told)}${rating}, opens when one battery is flat or away and the other feeds alone: that is ${told.current('fullA', 'more')}.`;
+        return `${fuseAtPlace(told)}${rating}, opens when one battery is dead or away and the other feeds alone: that is ${told.current('fullA', 'more')}.`;
       }
       return told.severity === 'stop'
         ? `${fuseAtPlace(told)}${rating}, is smaller than the full current${after(' of', told.current('fullA'))}.`
@@ -121,8 +121,8 @@ export const protection: FindingTable<
   },
   'positive-earth': {
     sentence: (told) =>
-      `The positive of ${told.place(0)} is joined to the body and its negative is not: nothing here is worked out for positive earth.`,
+      `The positive of ${told.place(0)} is joined to the body and its negative is not: nothing here is worked out for positive ground.`,
     remedy: () =>
-      'Join the negative to the body and feed from the positive; a vehicle with positive earth is not planned here.',
+      'Join the negative to the body and feed from the positive; a vehicle with positive ground is not planned here.',
   },
 };

@@ -49,7 +49,7 @@ export const supply: FindingTable<
       const [ohm, seconds] = [told.number('prechargeOhm'), told.number('seconds')];
       const by = ohm === null ? 'a resistor' : `a resistor of ${told.units.resistance(ohm)}`;
       const time = seconds === null ? '' : `, for ${told.units.number(seconds, 0)} s`;
-      return `Fill it through ${by} first${time}, then fit the fuse; tick that it will be.`;
+      return `Fill it through ${by} first${time}, then fit the fuse; mark that it will be.`;
     },
   },
   'capacitor-unfused': {
