@@ -1,4 +1,5 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useEffect, useRef } from 'react';
+import { Answered } from '../panels/Answered.tsx';
 import { History } from '../panels/shelf/History.tsx';
 import { Icon } from '../panels/shelf/Icon.tsx';
 import { Headline } from '../panels/summary/Headline.tsx';
@@ -13,14 +14,22 @@ const ClassFace = lazy(() => import('../panels/faces/ClassFace.tsx'));
 
 const Work = () => (
   <>
-    <Headline />
+    <Answered pace="figures">
+      <Headline />
+    </Answered>
     <div className="answer-scroll">
       <Summary />
     </div>
   </>
 );
 
-const FACES = { work: Work, customer: CustomerFace, class: ClassFace } as const;
+const Customer = () => (
+  <Answered pace="figures">
+    <CustomerFace />
+  </Answered>
+);
+
+const FACES = { work: Work, customer: Customer, class: ClassFace } as const;
 
 /** The answer and what is selected: a column beside the sketch, or a sheet pulled up from below it. */
 export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull: (isPulled: boolean) => void }) {
@@ -29,6 +38,12 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
   // what is selected is full of figures; the customer's face opens its fields by itself
   const hasSelection = useDesk((state) => state.selection !== null) && face !== 'customer' && !isAsking;
   const isBehind = useDesk((state) => state.isBehind);
+  const place = useRef<HTMLElement>(null);
+  // where all of it scrolls as one, what was just selected comes into view; who follows a finding stays with it
+  const shownId = useDesk(({ selection, findingId }) => (findingId === null ? selection?.id : undefined));
+  useEffect(() => {
+    if (shownId !== undefined && place.current !== null) place.current.scrollTop = 0;
+  }, [shownId]);
   const Face = FACES[face];
   const { summary } = words;
   const classes = [
@@ -38,7 +53,7 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
     isBehind && 'answer-behind',
   ];
   return (
-    <section className={classes.filter(Boolean).join(' ')} aria-label={summary.label} aria-busy={isBehind}>
+    <section ref={place} className={classes.filter(Boolean).join(' ')} aria-label={summary.label} aria-busy={isBehind}>
       <button type="button" className="answer-pull" aria-expanded={isPulled} onClick={() => onPull(!isPulled)}>
         <Icon name={isPulled ? 'down' : 'up'} />
         <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>
@@ -60,7 +75,9 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
       {hasSelection ? (
         <div className="answer-inspector">
           <Suspense fallback={null}>
-            <Inspector />
+            <Answered pace="fields">
+              <Inspector />
+            </Answered>
           </Suspense>
         </div>
       ) : null}

@@ -1,14 +1,20 @@
 import { lazy, Suspense, useCallback, useEffect, useState } from 'react';
 import '../look/look.css';
+import '../look/controls.css';
+import '../look/fieldPairs.css';
+import '../look/severity.css';
 import './App.css';
+import './sheet.css';
+import './sideways.css';
 import type { Desk } from '../desk/desk.ts';
 import { showInspectorBy } from '../desk/inspect.ts';
-import { PLAN_KEYS_ATTRIBUTE } from '../desk/keys.ts';
+import { PLAN_KEYS_ATTRIBUTE } from '../desk/planKeys.ts';
+import { Answered } from '../panels/Answered.tsx';
 import { DeskProvider } from '../panels/DeskProvider.tsx';
 import { goToInspector } from '../panels/inspector/goToInspector.ts';
 import { MessageBar } from '../panels/message/MessageBar.tsx';
 import { Shelf } from '../panels/shelf/Shelf.tsx';
-import { Topbar, type TopbarDialog, type WorkPanel } from '../panels/topbar/Topbar.tsx';
+import { Topbar, type WorkPanel } from '../panels/topbar/Topbar.tsx';
 import { useChoice } from '../panels/useChoice.ts';
 import { useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
@@ -17,6 +23,7 @@ import { AnswerReady } from './AnswerReady.tsx';
 import { DropHint } from './DropHint.tsx';
 import type { Keeping } from './keeping.ts';
 import { useLocale } from './language.ts';
+import type { Opened } from './OpenedDialog.tsx';
 
 // on its way from the start, like what works it out: the frame is on screen before either
 const answerRoom = import('./Answer.tsx');
@@ -28,36 +35,12 @@ const Sketch = lazy(() => sketchRoom);
 
 // what the first paint does not need
 const List = lazy(() => import('../panels/list/List.tsx'));
-const WhyDialog = lazy(() => import('../panels/why/WhyDialog.tsx'));
-const NewPlanDialog = lazy(() => import('../panels/newplan/NewPlanDialog.tsx'));
 const Alternatives = lazy(() => import('../panels/alternatives/Alternatives.tsx'));
-const PlansDialog = lazy(() => import('../panels/plans/PlansDialog.tsx'));
-const SettingsDialog = lazy(() => import('../panels/topbar/SettingsDialog.tsx'));
-const LegendDialog = lazy(() => import('../panels/topbar/LegendDialog.tsx'));
-const ViewDialog = lazy(() => import('../panels/faces/ViewDialog.tsx'));
 const SheetBar = lazy(() => import('../panels/sheets/SheetBar.tsx'));
 const OutlineEditor = lazy(() => import('../panels/outline/OutlineEditor.tsx'));
 const Guide = lazy(() => import('../panels/guide/Guide.tsx'));
 const FaceBar = lazy(() => import('../panels/faces/FaceBar.tsx'));
-
-type Opened = { kind: TopbarDialog } | { kind: 'why'; whyId: string; title: string };
-
-function OpenedDialog({ opened, files, onClose }: { opened: Opened; files: Keeping; onClose: () => void }) {
-  switch (opened.kind) {
-    case 'why':
-      return <WhyDialog whyId={opened.whyId} title={opened.title} onClose={onClose} />;
-    case 'newPlan':
-      return <NewPlanDialog templates={files.templates} onClose={onClose} />;
-    case 'open':
-      return <PlansDialog files={files} onClose={onClose} />;
-    case 'settings':
-      return <SettingsDialog onClose={onClose} />;
-    case 'legend':
-      return <LegendDialog onClose={onClose} />;
-    case 'view':
-      return <ViewDialog onClose={onClose} />;
-  }
-}
+const OpenedDialog = lazy(() => import('./OpenedDialog.tsx'));
 
 /** The page before there is an answer to show. */
 const Frame = () => (
@@ -145,7 +128,9 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
               {isWork && panel !== null ? (
                 <Suspense fallback={null}>
                   {panel === 'list' ? (
-                    <List onClose={closePanel} onEdit={edit} />
+                    <Answered pace="fields">
+                      <List onClose={closePanel} onEdit={edit} />
+                    </Answered>
                   ) : (
                     <Alternatives onClose={closePanel} />
                   )}

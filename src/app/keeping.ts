@@ -2,6 +2,9 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import type { Desk, Message } from '../desk/desk.ts';
 import { openOnDesk } from '../desk/edit.ts';
+import { loadPart } from '../desk/latePart.ts';
+import { NOTHING_PROPOSED } from '../desk/whole.ts';
+import type { Proposal } from '../plan/propose/proposal.ts';
 import type { Autosave, SaveState } from '../storage/autosave.ts';
 import { openPlanFile, savePlanFile } from '../storage/file.ts';
 import { type ReadPlan, readPlan } from '../storage/read.ts';
@@ -26,17 +29,29 @@ export interface Keeping {
 
 export const newSaveState = (): StoreApi<SaveState> => createStore<SaveState>(() => ({ kind: 'idle' }));
 
-/** Writes every committed plan. The example is nobody's until it is changed, and a draft is not a change. */
+/** Writes every committed plan, and what is proposed for it. The example is nobody's until it is changed, and a draft is not a change. */
 export function keepChanges(desk: Desk, autosave: Autosave): void {
   desk.subscribe((state, before) => {
-    if (state.plan !== before.plan && !state.isExample) autosave.keep(state.plan);
+    const isChanged = state.plan !== before.plan || state.proposal !== before.proposal;
+    if (isChanged && !state.isExample) autosave.keep(state.plan, state.proposal);
   });
 }
 
+/** What was proposed for a plan that was read back, as far as it still fits; what holds it against the plan is seldom needed. */
+export async function proposalOf({ proposal, plan }: ReadPlan): Promise<Proposal> {
+  if (proposal === '') return NOTHING_PROPOSED;
+  try {
+    return (await loadPart(() => import('../plan/propose/kept.ts'))).readProposal(proposal, plan);
+  } catch {
+    return NOTHING_PROPOSED;
+  }
+}
+
 /** Puts a plan that was read back on the desk; says so when it is not its newest state. */
-function openRead(desk: Desk, read: ReadPlan, autosave: Autosave | null): void {
+async function openRead(desk: Desk, read: ReadPlan, autosave: Autosave | null): Promise<void> {
+  const proposal = await proposalOf(read);
   autosave?.adopt(read);
-  openOnDesk(desk, read.plan, { isExample: false });
+  openOnDesk(desk, read.plan, { isExample: false, proposal });
   if (read.isOlder) say(desk, { id: 'olderOpened', params: { time: read.time } });
 }
 
@@ -54,9 +69,11 @@ export function createKeeping(
   return {
     saveState,
     saveFile() {
-      const { plan } = desk.getState();
+      const { plan, proposal } = desk.getState();
+      const { name } = plan;
       savePlanFile(plan, page);
-      say(desk, { id: 'fileSaved', params: { name: plan.name } });
+      if (proposal.length === 0) say(desk, { id: 'fileSaved', params: { name } });
+      else say(desk, { id: 'fileSavedWithout', params: { name, count: proposal.length } });
     },
     async openFile(file) {
       const opened = await openPlanFile(file);
@@ -74,7 +91,7 @@ export function createKeeping(
       await kept?.autosave.flush();
       const read = kept === null ? null : await readPlan(kept.store, planId);
       if (read === null) say(desk, { id: 'fileRefused', params: { code: 'notAPlan', where: '' } });
-      else openRead(desk, read, kept?.autosave ?? null);
+      else await openRead(desk, read, kept?.autosave ?? null);
     },
   };
 }

@@ -40,14 +40,14 @@ export function keptPlansIn(store: Store, now: () => number): KeptPlans {
       const read = await newest(planId);
       if (read === null) return;
       const id = newId();
-      await store.saveRecord(id, 0, savePlan(renamePlan({ ...read.plan, id }, name)), now());
+      await store.saveRecord(id, 0, savePlan(renamePlan({ ...read.plan, id }, name)), now(), read.proposal);
     },
     async rename(planId, name) {
       const read = await newest(planId);
       if (read === null) return false;
       const renamed = renamePlan(read.plan, name);
       // another tab may save in between: then its plan stands, under its own name
-      return (await store.saveRecord(planId, read.newestRevision, savePlan(renamed), now())).ok;
+      return (await store.saveRecord(planId, read.newestRevision, savePlan(renamed), now(), read.proposal)).ok;
     },
     async remove(planId) {
       const records = await store.removePlan(planId);

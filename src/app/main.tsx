@@ -13,8 +13,9 @@ import { measuresFor } from '../words/language.ts';
 import { App } from './App.tsx';
 import { listenForFiles } from './dropFile.ts';
 import { ErrorBoundary, StartFailed } from './ErrorBoundary.tsx';
+import { exampleHere } from './example.ts';
 import { startLanguage } from './language.ts';
-import { listenForKeys } from './shortcuts.ts';
+import { keepKeys } from './lateKeys.ts';
 import { start } from './start.ts';
 
 /** Beside the page, wherever that is served from. */
@@ -46,6 +47,7 @@ try {
     openStore,
     openTabs,
     fetchExample,
+    adaptExample: exampleHere,
     emptyName: words.newPlan.untitled,
     coarsePointer: window.matchMedia('(pointer: coarse)').matches,
     now: Date.now,
@@ -63,7 +65,9 @@ try {
     );
   // when there is nothing better to do: the page works drafts out by itself until then
   whenIdle(() => import('../desk/answering.ts').then(({ answerDrafts }) => answerDrafts(desk)));
-  listenForKeys(desk, window);
+  // so that the first dialog is fetched in one go
+  whenIdle(() => import('./OpenedDialog.tsx'));
+  keepKeys(desk, window);
   listenForFiles(keeping, window);
   root.render(
     <StrictMode>

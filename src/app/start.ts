@@ -1,14 +1,16 @@
 /** From an empty page to a plan on the desk that is kept as it changes. */
 import { createDesk, type Desk, type Message } from '../desk/desk.ts';
+import { NOTHING_PROPOSED } from '../desk/whole.ts';
 import { newId, newPlan } from '../plan/create.ts';
 import { openPlan } from '../plan/open.ts';
 import { DEFAULT_OUTLINES } from '../plan/outline.ts';
+import type { Proposal } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';
 import { createAutosave, type SaveState } from '../storage/autosave.ts';
 import { type ReadPlan, readPlan } from '../storage/read.ts';
 import type { Store } from '../storage/store.ts';
 import type { Tabs } from '../storage/tabs.ts';
-import { createKeeping, type Keeping, keepChanges, newSaveState, say } from './keeping.ts';
+import { createKeeping, type Keeping, keepChanges, newSaveState, proposalOf, say } from './keeping.ts';
 
 /** What a start needs of the page around it. */
 export interface Surroundings {
@@ -17,6 +19,8 @@ export interface Surroundings {
   openTabs(): Tabs;
   /** The text of the shipped example; rejects when it cannot be loaded. */
   fetchExample(): Promise<string>;
+  /** The example as this device shows it. */
+  adaptExample(plan: Plan): Promise<Plan>;
   /** A name for the empty plan that stands in for a missing example. */
   emptyName: string;
   /** Fingers rather than a mouse. */
@@ -36,6 +40,7 @@ const STORE_PATIENCE_MS = 4000;
 interface First {
   plan: Plan;
   isExample: boolean;
+  proposal: Proposal;
   read: ReadPlan | null;
   message: Omit<Message, 'undo'> | null;
 }
@@ -43,7 +48,11 @@ interface First {
 export async function start(around: Surroundings): Promise<Started> {
   const store = await patiently(around.openStore());
   const first = await firstPlan(store, around);
-  const desk = createDesk(first.plan, { isExample: first.isExample, bigFingers: around.coarsePointer });
+  const desk = createDesk(first.plan, {
+    isExample: first.isExample,
+    bigFingers: around.coarsePointer,
+    proposal: first.proposal,
+  });
   const saveState = newSaveState();
   const kept = store === null ? null : { store, autosave: keepIn(store, desk, around, saveState.setState) };
   if (kept !== null && first.read !== null) kept.autosave.adopt(first.read);
@@ -84,16 +93,28 @@ async function firstPlan(store: Store | null, around: Surroundings): Promise<Fir
   if (last?.read) {
     const { plan, isOlder, time } = last.read;
     const message = isOlder ? ({ id: 'olderOpened', params: { time } } as const) : null;
-    return { plan, isExample: false, read: last.read, message };
+    return { plan, isExample: false, proposal: await proposalOf(last.read), read: last.read, message };
   }
   const isDamaged = last !== null;
   const example = await examplePlan(around);
   if (example === null) {
     const outline = DEFAULT_OUTLINES.panelVan;
     const empty = newPlan({ id: newId(), sheetId: newId(), name: around.emptyName, outline, mirrored: false });
-    return { plan: empty, isExample: false, read: null, message: { id: 'exampleMissing', params: {} } };
+    return {
+      plan: empty,
+      isExample: false,
+      proposal: NOTHING_PROPOSED,
+      read: null,
+      message: { id: 'exampleMissing', params: {} },
+    };
   }
-  return { plan: example, isExample: true, read: null, message: isDamaged ? { id: 'savedDamaged', params: {} } : null };
+  return {
+    plan: example,
+    isExample: true,
+    proposal: NOTHING_PROPOSED,
+    read: null,
+    message: isDamaged ? { id: 'savedDamaged', params: {} } : null,
+  };
 }
 
 /** null: no last visit. `read` null: there was one, and nothing of it opens. */
@@ -109,7 +130,9 @@ async function lastPlan(store: Store): Promise<{ read: ReadPlan | null } | null>
 async function examplePlan(around: Surroundings): Promise<Plan | null> {
   try {
     const opened = openPlan(await around.fetchExample());
-    return opened.ok ? opened.plan : null;
+    if (!opened.ok) return null;
+    // in English rather than not at all
+    return await around.adaptExample(opened.plan).catch(() => opened.plan);
   } catch {
     return null;
   }

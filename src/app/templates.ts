@@ -8,13 +8,14 @@ interface Template {
   id: string;
   name: string;
   outline: Outline;
+  mirrored: boolean;
 }
 
 export interface Templates {
   /** The last kept first; what does not open is left out. */
   list(): Promise<Template[]>;
   /** Answers whether it is kept. */
-  keep(name: string, outline: Outline): Promise<boolean>;
+  keep(name: string, outline: Outline, mirrored: boolean): Promise<boolean>;
   /** Answers how to put it back. */
   remove(id: string): Promise<() => Promise<void>>;
 }
@@ -23,14 +24,14 @@ export function templatesIn(store: Store, now: () => number): Templates {
   return {
     async list() {
       const records = await store.listTemplates();
-      return records.flatMap(({ id, name, outline }) => {
+      return records.flatMap(({ id, name, outline, mirrored }) => {
         const opened = openOutline(outline);
-        return opened === null ? [] : [{ id, name, outline: opened }];
+        return opened === null ? [] : [{ id, name, outline: opened, mirrored: mirrored === true }];
       });
     },
-    async keep(name, outline) {
+    async keep(name, outline, mirrored) {
       try {
-        await store.putTemplate({ id: newId(), name, time: now(), outline });
+        await store.putTemplate({ id: newId(), name, time: now(), outline, mirrored });
         return true;
       } catch {
         // the browser's room is full, or it keeps nothing any more

@@ -26,7 +26,7 @@ export interface Assistant {
 export const BEHIND_MS = 250;
 
 /** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
-const PACE_MS = 80;
+const PACE_MS = 100;
 
 export class Answering {
   /** What the worker holds. */

@@ -47,14 +47,20 @@ export type MessageId =
   | 'savedDamaged'
   /** The example could not be loaded; an empty plan is open. */
   | 'exampleMissing'
+  /** What takes hold of things on the sketch could not be fetched; it is tried again with the next touch. */
+  | 'handMissing'
   /** code, where, and the reason's own params: a file was not opened, the open plan is as it was */
   | 'fileRefused'
   /** name: a plan that the browser kept */
   | 'planDeleted'
+  /** count: parts of a proposal that were put away together */
+  | 'refused'
   /** name */
   | 'fileOpened'
   /** name */
-  | 'fileSaved';
+  | 'fileSaved'
+  /** name, count: a file holds the plan, and not what is only proposed for it */
+  | 'fileSavedWithout';
 
 /** A short message at the foot of the page; `undo` offers to take the act back. */
 export interface Message {
@@ -65,9 +71,11 @@ export interface Message {
   takeBack?: () => void;
 }
 
-/** The tracked part: the plan and the act that made it so. */
+/** The tracked part: the plan, what is proposed for it, and the act that made it so. */
 interface Tracked {
   plan: Plan;
+  /** Fittings and runs that are proposed and no part of the plan until they are accepted; empty when none are. */
+  proposal: Proposal;
   act: string | null;
 }
 
@@ -85,8 +93,6 @@ export interface DeskState extends Tracked {
   sheetId: string | null;
   /** The sheet whose outline is being drawn; null when none is. */
   outlineOf: string | null;
-  /** Fittings and runs that are proposed and no part of the plan until they are accepted; empty when none are. */
-  proposal: Proposal;
   /** The finding looked at; its places are marked on the sketch. */
   findingId: string | null;
   hand: Hand;
@@ -106,17 +112,17 @@ export const HAND_STILL = { draft: null, answered: null, isBehind: false, gestur
 
 export const HISTORY_LIMIT = 500;
 
-export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers: boolean }) {
+export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers: boolean; proposal?: Proposal }) {
   return createStore<DeskState>()(
     temporal(
       (): DeskState => ({
         plan,
+        proposal: options.proposal ?? NOTHING_PROPOSED,
         act: null,
         ...HAND_STILL,
         selection: null,
         sheetId: null,
         outlineOf: null,
-        proposal: NOTHING_PROPOSED,
         findingId: null,
         hand: { way: 'move' },
         cameras: { whole: null, bay: null },
@@ -127,8 +133,8 @@ export function createDesk(plan: Plan, options: { isExample: boolean; bigFingers
         isExample: options.isExample,
       }),
       {
-        partialize: (state): Tracked => ({ plan: state.plan, act: state.act }),
-        equality: (past, current) => past.plan === current.plan,
+        partialize: ({ plan, proposal, act }): Tracked => ({ plan, proposal, act }),
+        equality: (past, current) => past.plan === current.plan && past.proposal === current.proposal,
         limit: HISTORY_LIMIT,
       },
     ),

@@ -4,7 +4,7 @@
  */
 import { isAlike } from '../plan/change.ts';
 import { newId } from '../plan/create.ts';
-import { partWhole, stillOpen } from '../plan/propose/proposal.ts';
+import { type Parted, type Proposal, partWhole } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';
 import { type Desk, type DeskState, HAND_STILL, type Message } from './desk.ts';
 import { keptSelection } from './selection.ts';
@@ -13,16 +13,23 @@ import { NOTHING_PROPOSED, wholePlan } from './whole.ts';
 export type Edit = (plan: Plan) => Plan;
 
 /** What may change in the same set as a commit, beside the plan. */
-export type Aftermath = Partial<Pick<DeskState, 'selection' | 'hand' | 'message' | 'sheetId' | 'proposal'>>;
+export type Aftermath = Partial<
+  Pick<DeskState, 'selection' | 'hand' | 'message' | 'sheetId' | 'findingId' | 'proposal'>
+>;
 
 /**
- * Changes the plan by a pure edit, as one step of history. A gesture under way is dropped first.
- * An edit that answers the same plan changes nothing: no step, redo kept. One that changes only what is proposed is no
- * step either. Answers whether anything changed.
+ * Changes the plan, or what is proposed for it, by a pure edit, as one step of history. A gesture under way is dropped
+ * first. An edit that answers the same plan changes nothing: no step, redo kept. Answers whether anything changed.
  */
 export function commit(desk: Desk, act: string, edit: Edit, aftermath: Aftermath = {}): boolean {
   cancelGesture(desk);
   return settle(desk, act, edit(wholePlan(desk.getState())), aftermath);
+}
+
+/** Lays another proposal beside the plan, or none: one step of history, in which the plan stays as it is. */
+export function layProposal(desk: Desk, act: string, proposal: Proposal, aftermath: Aftermath = {}): void {
+  cancelGesture(desk);
+  step(desk, act, { plan: desk.getState().plan, proposal }, aftermath);
 }
 
 /** Starts a gesture that would be `act`; one under way is dropped. The plan stays as it is until the commit. */
@@ -61,27 +68,27 @@ export function cancelGesture(desk: Desk): void {
 
 /** One step back. A gesture under way is dropped first; a selection of what is then gone goes too. */
 export function undo(desk: Desk): void {
-  stepTo(desk, desk.temporal.getState().pastStates.at(-1)?.plan, () => desk.temporal.getState().undo());
+  stepTo(desk, desk.temporal.getState().pastStates.at(-1), () => desk.temporal.getState().undo());
 }
 
 /** One step forward again. */
 export function redo(desk: Desk): void {
-  stepTo(desk, desk.temporal.getState().futureStates.at(-1)?.plan, () => desk.temporal.getState().redo());
+  stepTo(desk, desk.temporal.getState().futureStates.at(-1), () => desk.temporal.getState().redo());
 }
 
 export const undoDepth = (desk: Desk): number => desk.temporal.getState().pastStates.length;
 export const redoDepth = (desk: Desk): number => desk.temporal.getState().futureStates.length;
 
 /** Puts another plan on the desk, with an empty history, nothing selected and the cameras to be fitted anew. */
-export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean }): void {
+export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean; proposal?: Proposal }): void {
   untracked(desk, {
     plan,
+    proposal: options.proposal ?? NOTHING_PROPOSED,
     act: null,
     ...HAND_STILL,
     selection: null,
     sheetId: null,
     outlineOf: null,
-    proposal: NOTHING_PROPOSED,
     findingId: null,
     hand: { way: 'move' },
     cameras: { whole: null, bay: null },
@@ -93,18 +100,15 @@ export function openOnDesk(desk: Desk, plan: Plan, options: { isExample: boolean
 
 function settle(desk: Desk, act: string, edited: Plan, aftermath: Aftermath): boolean {
   const state = desk.getState();
-  const { isExample, selection, message } = state;
   if (edited === wholePlan(state) && aftermath.proposal === undefined) return false;
-  const left = partWhole(state.plan, edited, aftermath.proposal ?? state.proposal);
+  step(desk, act, partWhole(state.plan, edited, aftermath.proposal ?? state.proposal), aftermath);
+  return true;
+}
+
+function step(desk: Desk, act: string, { plan, proposal }: Parted, aftermath: Aftermath): void {
+  const { isExample, selection, message } = desk.getState();
   const kept = aftermath.selection === undefined ? selection : aftermath.selection;
-  if (left.plan === state.plan) {
-    // only what is proposed has changed: no step of history, and nothing to take back
-    const { proposal } = left;
-    const whole = wholePlan(left);
-    desk.setState({ ...aftermath, ...HAND_STILL, message, proposal, selection: keptSelection(whole, kept) });
-    return true;
-  }
-  const next = isExample ? { ...left.plan, id: becomeCopy(desk) } : left.plan;
+  const next = isExample ? { ...plan, id: becomeCopy(desk) } : plan;
   const copied: Message = { id: 'exampleCopied', params: { name: next.name }, undo: false };
   desk.setState({
     // whatever is said already weighs more
@@ -112,12 +116,11 @@ function settle(desk: Desk, act: string, edited: Plan, aftermath: Aftermath): bo
     ...aftermath,
     ...HAND_STILL,
     plan: next,
-    proposal: left.proposal,
+    proposal,
     act,
-    selection: keptSelection(wholePlan({ plan: next, proposal: left.proposal }), kept),
+    selection: keptSelection(wholePlan({ plan: next, proposal }), kept),
     isExample: false,
   });
-  return true;
 }
 
 /** An offer to take an act back ends with the next act: undo would take back another one. */
@@ -133,14 +136,14 @@ function becomeCopy(desk: Desk): string {
   return id;
 }
 
-function stepTo(desk: Desk, target: Plan | undefined, step: () => void): void {
+function stepTo(desk: Desk, target: Partial<DeskState> | undefined, step: () => void): void {
   cancelGesture(desk);
-  if (target === undefined) return;
-  const { selection, message, ...before } = desk.getState();
-  const proposal = stillOpen(target, before.proposal);
-  const whole = wholePlan({ plan: target, proposal });
+  if (target?.plan === undefined) return;
+  const { plan, proposal } = target;
+  const { selection, message } = desk.getState();
   // before the step, so that nobody ever sees a plan with a selection of what it does not hold
-  desk.setState({ proposal, selection: keptSelection(whole, selection), message: lasting(message) });
+  const kept = keptSelection(wholePlan({ plan, ...(proposal && { proposal }) }), selection);
+  desk.setState({ selection: kept, message: lasting(message) });
   step();
 }
 

@@ -1,11 +1,9 @@
 /** From a key press to the act it asks for. */
 import type { Act } from './acts/act.ts';
-import { ACTS } from './acts/index.ts';
+import { ACTS } from './acts/all.ts';
+import { PLAN_KEYS_ATTRIBUTE } from './planKeys.ts';
 
 const ACT_BY_KEY: ReadonlyMap<string, Act> = new Map(ACTS.flatMap((act) => act.keys.map((key) => [key, act])));
-
-/** Around the sketch and its list: where keys of one character and arrows belong to the plan. */
-export const PLAN_KEYS_ATTRIBUTE = 'data-plan-keys';
 
 /** Never taken: they move the focus and press the controls. */
 const NEVER = new Set(['Tab', 'Enter', ' ']);

@@ -1,11 +1,11 @@
-/** Proposing, accepting and refusing: the plan changes with what is accepted, and then in one step of history. */
+/** Proposing, accepting and refusing: each is one step of history; the plan changes with what is accepted alone. */
 import { newId } from '../plan/create.ts';
-import { withNeeded, withoutPart } from '../plan/propose/proposal.ts';
+import { type Proposal, partWhole, withNeeded, withoutPart, withProposal } from '../plan/propose/proposal.ts';
 import type { FittingKind, Plan } from '../plan/schema.ts';
 import type { Desk } from './desk.ts';
-import { cancelGesture, commit } from './edit.ts';
+import { cancelGesture, commit, layProposal } from './edit.ts';
 import { openSheet } from './openSheet.ts';
-import { NOTHING_PROPOSED, wholePlan } from './whole.ts';
+import { NOTHING_PROPOSED } from './whole.ts';
 
 type NameFitting = (kind: FittingKind, plan: Plan) => string;
 
@@ -28,8 +28,11 @@ export async function proposeFeed(desk: Desk): Promise<number> {
   cancelGesture(desk);
   const state = desk.getState();
   const names = { fitting: namers.get(desk) ?? (() => '') };
-  const proposal = propose(state.plan, openSheet(state).id, names, newId);
-  desk.setState({ proposal, hand: { way: 'move' }, selection: null, findingId: null });
+  const parts = propose(state.plan, openSheet(state).id, names, newId);
+  // as the plan would hold them, so that a later step changes no part but the one it is about
+  const { proposal } = partWhole(state.plan, withProposal(state.plan, parts), parts);
+  if (proposal.length === 0) return 0;
+  layProposal(desk, 'propose', proposal, { hand: { way: 'move' }, selection: null, findingId: null });
   return proposal.length;
 }
 
@@ -46,18 +49,15 @@ export function acceptPart(desk: Desk, id: string): boolean {
   return commit(desk, 'accept', (whole) => whole, { proposal: proposal.filter((part) => !accepted.has(part.id)) });
 }
 
-/** Puts one part away, with the runs that would end at it. The plan is not touched. */
-export function refusePart(desk: Desk, id: string): void {
-  layAside(desk, withoutPart(desk.getState().proposal, id));
-}
+/** Puts one part away, with the runs that would end at it, and says of how many parts it was. The plan is not touched. */
+export const refusePart = (desk: Desk, id: string): void =>
+  refuse(desk, 'refuse', withoutPart(desk.getState().proposal, id));
 
 /** Puts all of it away. */
-export const refuseAll = (desk: Desk): void => layAside(desk, NOTHING_PROPOSED);
+export const refuseAll = (desk: Desk): void => refuse(desk, 'refuseAll', NOTHING_PROPOSED);
 
-function layAside(desk: Desk, proposal: typeof NOTHING_PROPOSED): void {
-  cancelGesture(desk);
-  const { plan, selection } = desk.getState();
-  const whole = wholePlan({ plan, proposal });
-  const holds = [...whole.fittings, ...whole.runs].some(({ id }) => id === selection?.id);
-  desk.setState({ proposal, selection: holds ? selection : null });
+function refuse(desk: Desk, act: string, left: Proposal): void {
+  const count = desk.getState().proposal.length - left.length;
+  if (count === 0) return;
+  layProposal(desk, act, left, { message: { id: 'refused', params: { count }, undo: true } });
 }

@@ -9,7 +9,7 @@ import { type Units, unitsFor } from '../words/index.ts';
 
 export const DeskContext = createContext<Desk | null>(null);
 
-/** The plan as the hand would leave it now, as far as it has been answered for. */
+/** The plan that what stands within shows; null where it hears of each answer by itself. */
 export const AnsweredContext = createContext<Plan | null>(null);
 
 export function useDeskStore(): Desk {
@@ -25,9 +25,8 @@ export function useDesk<T>(selector: (state: DeskState) => T): T {
 
 /** The plan that panels show, with its answer: as the hand would leave it, as far as that has been answered for. */
 export function usePlan(): Plan {
-  const plan = useContext(AnsweredContext);
-  if (plan === null) throw new Error('A panel needs a DeskProvider around it.');
-  return plan;
+  const paced = useContext(AnsweredContext);
+  return useDesk((state) => paced ?? answeredPlan(state));
 }
 
 /** The answer for that plan. */

@@ -1,61 +1,61 @@
-import { memo } from 'react';
-import { useStore } from 'zustand';
+import { useLayoutEffect, useRef, useState } from 'react';
 import type { PaneSize } from '../desk/camera.ts';
-import type { Camera, Desk, Selection } from '../desk/desk.ts';
-import type { PlacedLabel } from './labelLayout.ts';
-import { useLabels } from './useLabels.ts';
+import { answeredPlan, type Camera, type Desk, type Selection, shownPlan } from '../desk/desk.ts';
+import { LabelPlaces } from './labelPlaces.ts';
+import { LabelSheet } from './labelSheet.ts';
+import { liveOf } from './live.ts';
+import { merged } from './merged.ts';
 import type { Scene } from './useScene.ts';
 
-const Label = memo(function Label(props: { placed: PlacedLabel; isSelected: boolean; scale: number }) {
-  const { placed, isSelected, scale } = props;
-  const { label, xPx, yPx, widthPx } = placed;
-  return (
-    <div
-      className="sketch-label"
-      data-kind={label.kind}
-      data-proposed={label.isProposed === true ? '' : undefined}
-      data-selected={isSelected}
-      style={{ transform: `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`, maxWidth: widthPx + 12 * scale }}
-    >
-      {label.kind !== 'run' && label.title !== '' && <span className="sketch-label-title">{label.title}</span>}
-      {label.figures !== '' && <span className="sketch-label-figures">{label.figures}</span>}
-    </div>
-  );
-});
-
-const LabelList = memo(function LabelList(props: {
-  labels: readonly PlacedLabel[];
-  selectedId: string | null;
-  scale: number;
-}) {
-  const { labels, selectedId, scale } = props;
-  return labels.map((placed) => (
-    <Label
-      key={placed.label.key}
-      placed={placed}
-      isSelected={placed.label.id === selectedId && placed.label.kind !== 'hazard'}
-      scale={scale}
-    />
-  ));
-});
-
-/** Names and figures as page text over the stage: figures of one width, sharp at every zoom. */
-export const Labels = memo(function Labels(props: {
+interface LabelsProps {
   desk: Desk;
   scene: Scene;
   camera: Camera;
   size: PaneSize;
   selection: Selection | null;
   scale: number;
-}) {
-  const { desk, scene, camera, size, selection, scale } = props;
-  const selectedId = selection?.id ?? null;
-  const isBehind = useStore(desk, (state) => state.isBehind);
-  const { still, live } = useLabels(desk, scene, camera, size, { keep: selectedId, scale });
-  return (
-    <div className="sketch-labels" data-behind={isBehind} aria-hidden="true">
-      <LabelList labels={still} selectedId={selectedId} scale={scale} />
-      <LabelList labels={live} selectedId={selectedId} scale={scale} />
-    </div>
-  );
-});
+}
+
+/**
+ * Names and figures as page text over the stage: figures of one width, sharp at every zoom. Hears of every frame of a
+ * gesture by itself, and changes by hand what it moves: no frame waits for the page to be worked through.
+ */
+export function Labels({ desk, scene, camera, size, selection, scale }: LabelsProps) {
+  const sheet = useRef<HTMLDivElement>(null);
+  const [places] = useState(() => new LabelPlaces());
+  const shown = useRef<{ still: LabelSheet; live: LabelSheet } | null>(null);
+  const keep = selection?.id ?? null;
+
+  useLayoutEffect(() => {
+    const element = sheet.current;
+    if (element === null) return;
+    const [still, live] = [document.createElement('div'), document.createElement('div')];
+    element.append(still, live);
+    shown.current = { still: new LabelSheet(still), live: new LabelSheet(live) };
+    return () => {
+      element.replaceChildren();
+      shown.current = null;
+    };
+  }, []);
+
+  useLayoutEffect(() => {
+    const write = () => {
+      const state = desk.getState();
+      const answered = answeredPlan(state);
+      const live = liveOf(scene, shownPlan(state), answered);
+      const placed = places.of({ scene, camera, size, keep, scale }, live, answered);
+      const look = { selectedId: keep, scale };
+      shown.current?.still.show(placed.still, look);
+      shown.current?.live.show(placed.live, look);
+      sheet.current?.setAttribute('data-behind', String(state.isBehind));
+    };
+    write();
+    const ask = merged(write);
+    return desk.subscribe((now, before) => {
+      const isOther = now.draft !== before.draft || now.answered !== before.answered;
+      if (isOther || now.isBehind !== before.isBehind) ask();
+    });
+  }, [desk, places, scene, camera, size, keep, scale]);
+
+  return <div className="sketch-labels" ref={sheet} aria-hidden="true" />;
+}

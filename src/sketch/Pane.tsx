@@ -1,33 +1,19 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { answerOf } from '../desk/answer.ts';
-import type { PaneSize } from '../desk/camera.ts';
-import { type Camera, type PaneId, shownPlan } from '../desk/desk.ts';
-import { commit } from '../desk/edit.ts';
-import { TARGET_BIG_PX, TARGET_PX } from '../look/tokens.ts';
-import { removeBend } from '../plan/edits/removeBend.ts';
+import type { PaneId } from '../desk/desk.ts';
 import type { Plan, Sheet } from '../plan/schema.ts';
 import { unitsFor, words } from '../words/index.ts';
-import { BendButton } from './BendButton.tsx';
 import { fittedCamera, resizedCamera } from './cameras.ts';
-import { FingerNote } from './FingerNote.tsx';
-import { placeOfFitting } from './handDrawing.ts';
 import { Labels } from './Labels.tsx';
 import { PaneTitle, type PaneToggle } from './PaneTitle.tsx';
 import type { Marked } from './paint/marks.ts';
 import type { Palette } from './palette.ts';
 import { ScaleBar } from './ScaleBar.tsx';
 import { SheetStage } from './SheetStage.tsx';
-import { Tabs } from './Tabs.tsx';
 import type { Table } from './table.ts';
-import type { HandState, StateNamed } from './tools/state.ts';
 import { usePaneSize } from './usePaneSize.ts';
 import type { Scene } from './useScene.ts';
-
-type Picking = StateNamed<'run.pickingTerminal' | 'move.pickingTerminal'>;
-
-const isPicking = (state: HandState): state is Picking =>
-  state.name === 'run.pickingTerminal' || state.name === 'move.pickingTerminal';
 
 interface PaneProps {
   id: PaneId;
@@ -48,11 +34,10 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
   const surface = useRef<HTMLDivElement>(null);
   const size = usePaneSize(surface);
   const camera = useStore(desk, (state) => state.cameras[id]);
-  const bigFingers = useStore(desk, (state) => state.bigFingers);
   const isHeld = useStore(seen, ({ finger }) => finger !== null);
-  const isIdle = useStore(seen, ({ state }) => state.name === 'move.idle');
-  const picking = useStore(seen, ({ state }) => (isPicking(state) && state.pane === id ? state : null));
+  const late = useStore(table.late);
   const hasCamera = camera !== null;
+  const { closeUp } = scene;
   const measured = useRef(size);
 
   useEffect(() => {
@@ -75,10 +60,9 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
     if (hasCamera && panes.isMoved(id, sheet.id)) return;
     const now = panes.camera(id);
     // a pane that changes its size under a finger keeps what lies there; it is fitted anew when the finger has gone
-    panes.fit(id, isHeld && now !== null ? resizedCamera(now, before, size) : fittedCamera(sheet, id, size));
-  }, [panes, id, sheet, size, hasCamera, isHeld]);
+    panes.fit(id, isHeld && now !== null ? resizedCamera(now, before, size) : fittedCamera(sheet, id, size, closeUp));
+  }, [panes, id, sheet, size, hasCamera, isHeld, closeUp]);
 
-  const targetPx = bigFingers ? TARGET_BIG_PX : TARGET_PX;
   const { plan, sight } = scene;
   const counts = {
     fittings: plan.fittings.length,
@@ -109,37 +93,16 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
             isFeet={plan.settings.showLength === 'ft-in'}
             units={unitsFor(plan)}
           />
-          {isHeld && (
-            <FingerNote
+          {late !== null && (
+            <late.OverPane
               id={id}
               table={table}
               scene={scene}
+              marked={marked}
+              camera={camera}
               size={size}
               surface={surface.current}
               palette={palette}
-              textScale={textScale}
-            />
-          )}
-          {isIdle && marked.selection?.kind === 'bend' && (
-            <BendButton
-              selection={marked.selection}
-              plan={plan}
-              place={(at) => panes.toPane(id, at)}
-              size={size}
-              targetPx={targetPx}
-              textScale={textScale}
-              onRemove={(runId, index) => commit(desk, 'removeBend', (plan) => removeBend(plan, runId, index))}
-            />
-          )}
-          {picking !== null && (
-            <TerminalTabs
-              id={id}
-              table={table}
-              state={picking}
-              sheetId={sheet.id}
-              camera={camera}
-              size={size}
-              targetPx={targetPx}
               textScale={textScale}
             />
           )}
@@ -153,34 +116,4 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
 function unprotectedIn(plan: Plan): string | null {
   const longestM = Math.max(0, ...answerOf(plan).sources.map(({ unprotectedM }) => unprotectedM));
   return longestM > 0 ? unitsFor(plan).length(longestM) : null;
-}
-
-interface TerminalTabsProps {
-  id: PaneId;
-  table: Table;
-  state: Picking;
-  sheetId: string;
-  camera: Camera;
-  size: PaneSize;
-  targetPx: number;
-  textScale: number;
-}
-
-function TerminalTabs({ id, table, state, sheetId, camera, size, targetPx, textScale }: TerminalTabsProps) {
-  const plan = useStore(table.desk, shownPlan);
-  const place = placeOfFitting(plan, state.fittingId, sheetId);
-  const at = place === null ? null : table.panes.toPane(id, place);
-  if (at === null) return null;
-  return (
-    <Tabs
-      state={state}
-      plan={plan}
-      at={at}
-      pxPerM={camera.pxPerM}
-      size={size}
-      targetPx={targetPx}
-      textScale={textScale}
-      onChoose={(terminal) => table.hand.tell({ kind: 'choose', terminal })}
-    />
-  );
 }

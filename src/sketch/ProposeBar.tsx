@@ -1,5 +1,5 @@
 import './propose.css';
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { runAct } from '../desk/acts/index.ts';
 import { acceptAllAct, proposeAct, refuseAllAct } from '../desk/acts/propose.ts';
@@ -8,63 +8,77 @@ import { acceptPart, nameProposedBy, refusePart } from '../desk/proposing.ts';
 import { wholePlan } from '../desk/whole.ts';
 import { words } from '../words/full.ts';
 import { defaultName, nameOfId } from '../words/index.ts';
+import { type Clock, pageClock } from './input/clock.ts';
 
-/** What can be done with a proposal, over the sketch; before there is one, the button that asks for it. */
-export default function ProposeBar({ desk }: { desk: Desk }) {
+/** A tap that comes sooner is the second of two, and was meant for what stood there before, ms. */
+const QUIET_MS = 400;
+
+/** Whether it is no longer ago than that since something else is to be tapped here. */
+function useQuiet(shown: number, clock: Clock): boolean {
+  const [heard, setHeard] = useState<number | null>(null);
+  useEffect(() => clock.after(QUIET_MS, () => setHeard(shown)), [clock, shown]);
+  return heard !== shown;
+}
+
+interface Choice {
+  text: string;
+  keys?: readonly string[];
+  run: () => void;
+}
+
+/** What can be done with a proposal; before there is one, the button that asks for it. */
+export default function ProposeBar({ desk, clock = pageClock }: { desk: Desk; clock?: Clock }) {
   const proposal = useStore(desk, (state) => state.proposal);
   const selection = useStore(desk, (state) => state.selection);
   const whole = useStore(desk, wholePlan);
+  const isQuiet = useQuiet(proposal.length, clock);
   useEffect(() => nameProposedBy(desk, defaultName), [desk]);
   const { proposing } = words;
+  const button = ({ text, keys, run }: Choice, className?: string) => (
+    <button
+      type="button"
+      className={className}
+      aria-keyshortcuts={keys?.join(' ')}
+      onClick={() => {
+        if (!isQuiet) run();
+      }}
+    >
+      {text}
+    </button>
+  );
+  const bar = { 'aria-label': proposing.label, 'data-quiet': isQuiet || undefined };
   if (proposal.length === 0) {
+    const ask = { text: proposing.propose, keys: proposeAct.keys, run: () => runAct(desk, proposeAct) };
     return (
-      <section className="sketch-hand sketch-propose sketch-propose-ask" aria-label={proposing.label}>
-        <button
-          type="button"
-          className="strong"
-          aria-keyshortcuts={proposeAct.keys.join(' ')}
-          onClick={() => runAct(desk, proposeAct)}
-        >
-          {proposing.propose}
-        </button>
+      <section className="sketch-hand sketch-propose" {...bar}>
+        {button(ask, 'strong')}
       </section>
     );
   }
   const picked = proposal.find(({ id }) => id === selection?.id);
-  const name = picked === undefined ? '' : (nameOfId(whole, picked.id) ?? '');
+  const accept: Choice =
+    picked === undefined
+      ? { text: proposing.acceptAll, keys: acceptAllAct.keys, run: () => runAct(desk, acceptAllAct) }
+      : { text: proposing.accept, run: () => acceptPart(desk, picked.id) };
+  const refuse: Choice =
+    picked === undefined
+      ? { text: proposing.refuseAll, keys: refuseAllAct.keys, run: () => runAct(desk, refuseAllAct) }
+      : { text: proposing.refuse, run: () => refusePart(desk, picked.id) };
   return (
-    <section className="sketch-hand sketch-propose" aria-label={proposing.label}>
+    <section className="sketch-hand sketch-propose" {...bar}>
       <p role="status">
-        {picked === undefined
-          ? `${proposing.parts(proposal.length)} ${proposing.noRemote}`
-          : proposing.why(name, picked.why)}
-      </p>
-      <div className="sketch-propose-acts">
-        {picked === undefined ? null : (
+        {picked === undefined ? (
           <>
-            <button type="button" onClick={() => acceptPart(desk, picked.id)}>
-              {proposing.accept}
-            </button>
-            <button type="button" onClick={() => refusePart(desk, picked.id)}>
-              {proposing.refuse}
-            </button>
+            {proposing.parts(proposal.length)} <span className="sketch-propose-rest">{proposing.noRemote}</span>
           </>
+        ) : (
+          proposing.why(nameOfId(whole, picked.id) ?? '', picked.why)
         )}
-        <button
-          type="button"
-          className="strong"
-          aria-keyshortcuts={acceptAllAct.keys.join(' ')}
-          onClick={() => runAct(desk, acceptAllAct)}
-        >
-          {proposing.acceptAll}
-        </button>
-        <button
-          type="button"
-          aria-keyshortcuts={refuseAllAct.keys.join(' ')}
-          onClick={() => runAct(desk, refuseAllAct)}
-        >
-          {proposing.refuseAll}
-        </button>
+      </p>
+      {/* refusing stands farthest from where the button was that asked for it */}
+      <div className="sketch-acts">
+        {button(accept, 'strong')}
+        {button(refuse)}
       </div>
     </section>
   );

@@ -10,19 +10,19 @@ import { boundsOf, boxHolds, growBox } from '../geom/box.ts';
 import { nearestOnPolyline } from '../geom/polyline.ts';
 import type { Point } from '../plan/schema.ts';
 import { withEnds } from './changes.ts';
-import { drawingOf, type HandDrawing } from './handDrawing.ts';
 import { Layer, Shape, Stage } from './konva.ts';
 import { type Live, liveOf } from './live.ts';
+import type { Late } from './loadLate.ts';
+import { merged } from './merged.ts';
 import { paintGrid } from './paint/grid.ts';
-import { paintHandMarks } from './paint/handMarks.ts';
 import { paintHazard } from './paint/hazard.ts';
-import { paintLocks } from './paint/locks.ts';
-import { type Marked, paintBendMarks, paintFittingMarks, paintRunMarks } from './paint/marks.ts';
+import type { Marked } from './paint/marks.ts';
 import { paintShapes, type View, viewOf } from './paint/pen.ts';
 import { paintFittings, paintRuns } from './paint/things.ts';
 import type { Palette } from './palette.ts';
-import type { Guide } from './snap.ts';
 import type { Table } from './table.ts';
+import type { HandView } from './tools/hand.ts';
+import type { Trace } from './tools/state.ts';
 import type { Scene } from './useScene.ts';
 
 type Still = Pick<Scene['still'], 'runs' | 'fittings'>;
@@ -32,11 +32,11 @@ type Paint = (context: CanvasRenderingContext2D) => void;
  * Plates that lie over what the live layer draws: over moved and marked runs, over the one being drawn, over stripes
  * that pass. The rest of the plates stay on the still layer.
  */
-function fittingsOver(live: Live, marked: Marked, drawing: HandDrawing, view: View): FittingShape[] {
+function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: View): FittingShape[] {
   const { selection, places } = marked;
   const ids = new Set([...live.fittings.map(({ fittingId }) => fittingId), ...places]);
   if (selection !== null) ids.add(selection.id);
-  if (drawing.trace !== null) ids.add(drawing.trace.from.fittingId);
+  if (trace !== null) ids.add(trace.from.fittingId);
   const over = withEnds(live.plan, ids);
   const stripes = live.shown.hazards.map(({ points }) => pointsOfFlat(points));
   const reachM = (2 * view.halfPlatePx) / view.frame.scale;
@@ -62,26 +62,28 @@ function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, v
 interface OverIt {
   marked: Marked;
   locked: ReadonlySet<string>;
-  guides: readonly Guide[];
-  drawing: HandDrawing;
+  hand: HandView;
+  /** Paints what the hand is about, and what is picked out; null until it has been fetched. */
+  late: Late | null;
 }
 
 function livePaint(context: CanvasRenderingContext2D, live: Live, over: OverIt, view: View): void {
   const { shown, runs } = live;
-  const { marked, locked, guides, drawing } = over;
+  const { marked, locked, hand, late } = over;
+  const drawing = late?.drawingOf(hand.state, live.plan) ?? null;
   const stripes = shown.hazards.map((hazard) => seenStretch(hazard, view.frame.scale));
   const paintStripes = (areCramped: boolean) => {
     for (const { hazard, isCramped } of stripes) if (isCramped === areCramped) paintHazard(context, hazard, view);
   };
-  paintRunMarks(context, shown, marked, view);
+  late?.paintRunMarks(context, shown, marked, view);
   paintRuns(context, runs, view);
   paintStripes(false);
-  paintHandMarks(context, guides, drawing, view);
-  paintFittings(context, fittingsOver(live, marked, drawing, view), view);
+  if (drawing !== null) late?.paintHandMarks(context, hand.guides, drawing, view);
+  paintFittings(context, fittingsOver(live, marked, drawing?.trace ?? null, view), view);
   paintStripes(true);
-  paintBendMarks(context, shown, marked, locked, view);
-  paintFittingMarks(context, shown, marked, view);
-  paintLocks(context, shown, locked, view);
+  late?.paintBendMarks(context, shown, marked, locked, view);
+  late?.paintFittingMarks(context, shown, marked, view);
+  late?.paintLocks(context, shown, locked, view);
 }
 
 const Painted = memo(function Painted({ paint, shape }: { paint: Paint; shape?: RefObject<KonvaShape | null> }) {
@@ -110,11 +112,10 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
   useEffect(() => paintWithFrames(table, () => shape.current?.getLayer()?.drawScene()), [table]);
   const paint = useMemo(
     () => (context: CanvasRenderingContext2D) => {
-      const { desk, seen } = table;
-      const { state, guides } = seen.getState();
+      const { desk, seen, late } = table;
       const live = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));
-      const drawing = drawingOf(state, live.plan);
-      livePaint(context, live, { marked, locked: scene.locked, guides, drawing }, view);
+      const over = { marked, locked: scene.locked, hand: seen.getState(), late: late.getState() };
+      livePaint(context, live, over, view);
     },
     [table, scene, marked, view],
   );
@@ -122,18 +123,11 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
 });
 
 /** Calls `paint` once for all that changes together of what a gesture shows. Answers how to leave off. */
-function paintWithFrames({ desk, seen }: Table, paint: () => void): () => void {
-  let isDue = false;
-  const ask = () => {
-    if (isDue) return;
-    isDue = true;
-    queueMicrotask(() => {
-      isDue = false;
-      paint();
-    });
-  };
+function paintWithFrames({ desk, seen, late }: Table, paint: () => void): () => void {
+  const ask = merged(paint);
   const leave = [
     seen.subscribe(ask),
+    late.subscribe(ask),
     desk.subscribe((now, before) => {
       if (now.draft !== before.draft || now.answered !== before.answered) ask();
     }),

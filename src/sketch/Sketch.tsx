@@ -1,25 +1,19 @@
-import { type CSSProperties, lazy, Suspense, useEffect, useRef, useState } from 'react';
+import { type CSSProperties, useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
-import { proposeAct } from '../desk/acts/propose.ts';
 import type { Desk, PaneId } from '../desk/desk.ts';
 import { openSheet } from '../desk/openSheet.ts';
 import type { Sheet } from '../plan/schema.ts';
 import { sheetTitle, words } from '../words/index.ts';
 import { type Arrangement, arrangementFor, bayShare } from './arrangement.ts';
-import { ContinueOn } from './ContinueOn.tsx';
-import { HandBar } from './HandBar.tsx';
 import { Pane } from './Pane.tsx';
 import type { PaneToggle } from './PaneTitle.tsx';
 import { usePalette } from './palette.ts';
 import { textScaleOf } from './textScale.ts';
-import { useFindingInView, useMarked } from './useMarked.ts';
+import { useMarked } from './useMarked.ts';
 import { usePaneSize } from './usePaneSize.ts';
 import { useScene } from './useScene.ts';
 import { useTable } from './useTable.ts';
 import './sketch.css';
-
-// most plans open wired: nothing is proposed for them
-const ProposeBar = lazy(() => import('./ProposeBar.tsx'));
 
 /** What the user asked to see; both wherever there is room for both. */
 type Chosen = 'both' | PaneId;
@@ -61,25 +55,23 @@ function titleOf(sheet: Sheet): string {
 /** The sheet with its two panes: the bay large, the whole vehicle beside it, both views of one plan. */
 export default function Sketch({ desk }: { desk: Desk }) {
   const table = useTable(desk);
-  useFindingInView(table);
 
   const room = useRef<HTMLDivElement>(null);
-  const size = usePaneSize(room);
+  const roomSize = usePaneSize(room);
+  const panesRoom = useRef<HTMLDivElement>(null);
+  const size = usePaneSize(panesRoom);
   const [chosen, setChosen] = useState<Chosen>('both');
   const palette = usePalette();
   const marked = useMarked(table);
   const handName = useStore(table.seen, ({ state }) => state.name);
-  const refusal = useStore(table.seen, (view) => view.refusal);
+  const late = useStore(table.late);
   const sheet = useStore(desk, openSheet);
   const scene = useScene(table, sheet);
-  const isProposing = useStore(desk, (state) => state.proposal.length > 0 || proposeAct.allowed(state));
-  // the strip is the hand's while it draws, places or joins
-  const isStripFree = handName === 'panning' || /^move\.(idle|pressed|dragging(Fitting|Bend))$/.test(handName);
 
   const { outline } = scene.settled;
-  const arrangement = arrangementFor(size, outline);
+  const arrangement = arrangementFor(roomSize, outline);
   const { panes: say } = words.sketch;
-  const titles = { whole: titleOf(sheet), bay: say.bay };
+  const titles = { whole: titleOf(sheet), bay: scene.closeUp?.of === 'source' ? say.source : say.bay };
   const textScale = textScaleOf(document.documentElement);
   const shown = shownPanes(chosen, arrangement, outline.bayBounds !== null);
 
@@ -90,40 +82,32 @@ export default function Sketch({ desk }: { desk: Desk }) {
   }, [desk, first, shown]);
 
   return (
-    <div
-      className="sketch"
-      ref={room}
-      data-arrangement={shown.length > 1 ? arrangement : 'single'}
-      data-hand={handName}
-      style={{ '--bay-share': `${bayShare(arrangement, size, outline) * 100}%` } as CSSProperties}
-    >
-      {size.widthPx > 0 &&
-        shown.map((id) => (
-          <Pane
-            key={id}
-            id={id}
-            title={titles[id]}
-            toggle={toggleOf(id, shown, arrangement, outline.bayBounds !== null, titles, setChosen)}
-            table={table}
-            sheet={sheet}
-            scene={scene}
-            marked={marked}
-            palette={palette}
-            textScale={textScale}
-          />
-        ))}
-      <HandBar
-        handName={handName}
-        refusal={refusal}
-        onBack={() => table.hand.tell({ kind: 'back' })}
-        onDrop={() => table.hand.tell({ kind: 'drop' })}
-        continues={<ContinueOn table={table} />}
-      />
-      {isProposing && isStripFree && scene.sight === 'all' && (
-        <Suspense fallback={null}>
-          <ProposeBar desk={desk} />
-        </Suspense>
-      )}
+    <div className="sketch" ref={room} data-hand={handName}>
+      <div
+        className="sketch-panes"
+        ref={panesRoom}
+        data-arrangement={shown.length > 1 ? arrangement : 'single'}
+        style={{ '--bay-share': `${bayShare(arrangement, size, outline) * 100}%` } as CSSProperties}
+      >
+        {size.widthPx > 0 &&
+          shown.map((id) => (
+            <Pane
+              key={id}
+              id={id}
+              title={titles[id]}
+              toggle={toggleOf(id, shown, arrangement, outline.bayBounds !== null, titles, setChosen)}
+              table={table}
+              sheet={sheet}
+              scene={scene}
+              marked={marked}
+              palette={palette}
+              textScale={textScale}
+            />
+          ))}
+      </div>
+      {/* has its room before what stands in it has come: the panes are fitted once, and without it */}
+      <div className="sketch-strip">{late !== null && <late.Strip table={table} />}</div>
+      {late !== null && <late.FindingInView table={table} />}
     </div>
   );
 }

@@ -4,19 +4,19 @@ import { fitBox, type PaneSize, pinch } from '../desk/camera.ts';
 import type { Camera, Desk, PaneId } from '../desk/desk.ts';
 import { drawOutline } from '../drawing/outline.ts';
 import type { Point, Sheet } from '../plan/schema.ts';
+import type { CloseUp } from './closeUp.ts';
 
 const MARGIN_PX = 10;
 /** Kept free for the pane's title, so that it covers no corner of the vehicle. */
 const TITLE_PX = 34;
 
-/** The camera that shows all of what the pane is for. */
-export function fittedCamera(sheet: Sheet, pane: PaneId, size: PaneSize): Camera {
-  const { bounds, bayBounds } = drawOutline(sheet);
-  const box = pane === 'bay' ? (bayBounds ?? bounds) : bounds;
+/** The camera that shows all of what the pane is for; `closeUp`: what the nearer one looks at. */
+export function fittedCamera(sheet: Sheet, pane: PaneId, size: PaneSize, closeUp: CloseUp | null): Camera {
+  const box = pane === 'bay' && closeUp !== null ? closeUp.bounds : drawOutline(sheet).bounds;
   const below = { ...size, heightPx: Math.max(1, size.heightPx - TITLE_PX) };
   const camera = fitBox(sheet.id, box, below, MARGIN_PX);
   const centred = { ...camera, centreYM: camera.centreYM - TITLE_PX / 2 / camera.pxPerM };
-  if (pane !== 'bay') return centred;
+  if (pane !== 'bay' || closeUp?.of !== 'bay') return centred;
   // room to spare goes to what lies behind the firewall, where the run leads, not to the road before the nose
   const leftM = Math.min(centred.centreXM - box.minXM, size.widthPx / 2 / camera.pxPerM);
   const spareM = size.widthPx / 2 / camera.pxPerM - leftM;

@@ -4,12 +4,17 @@
 const STEPS_M = [0.001, 0.005, 0.01, 0.05, 0.1, 0.5, 1, 5, 10] as const;
 /** Closer lines are a grey wash. */
 const FINE_MIN_PX = 9;
+/** A finger that aims through a loupe tells places apart that are nearer than that. */
+const SNAP_MIN_PX = 8;
 const BAR_MIN_PX = 56;
 
 const stepOfAtLeast = (px: number, pxPerM: number): number => STEPS_M.find((step) => step * pxPerM >= px) ?? 10;
 
-/** The step of the fine lines, which is also what is snapped to: at 200 px/m 5 cm, at 100 px/m 10 cm. */
+/** The step of the fine lines: at 200 px/m 5 cm, at 100 px/m 10 cm. */
 export const gridStepM = (pxPerM: number): number => stepOfAtLeast(FINE_MIN_PX, pxPerM);
+
+/** The step that is snapped to: that of the lines, or half of it where they are about to part. */
+export const snapStepM = (pxPerM: number): number => stepOfAtLeast(SNAP_MIN_PX, pxPerM);
 
 /** Every tenth or twentieth line stands out: the next larger step of a whole decade. */
 export function coarseStepM(fineM: number): number {

@@ -42,7 +42,8 @@ function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
 function baseSizeOf(label: LabelShape): { w: number; h: number } {
   const letters = (text: string, typePx: number) => text.length * LETTER * typePx + 2 * PAD_PX;
   if (label.kind === 'hazard') return { w: label.figures.length * BOLD * HAZARD_PX + 28, h: HAZARD_LINE_PX };
-  if (label.kind === 'run') return { w: Math.min(LABEL_MAX_PX, letters(label.figures, LABEL_PX)), h: LINE_PX + 2 };
+  // a figure cut short is another figure
+  if (label.kind === 'run') return { w: letters(label.figures, LABEL_PX), h: LINE_PX + 2 };
   const w = Math.max(letters(label.title, LABEL_PX), letters(label.figures, LABEL_PX));
   return { w: Math.min(LABEL_MAX_PX, w), h: label.figures === '' ? LINE_PX : 2 * LINE_PX };
 }
@@ -108,7 +109,12 @@ function candidates(label: LabelShape, x: number, y: number, size: { w: number; 
     case 'run':
       return [at(0, 0)];
     case 'fitting':
-      return [at(0, under), at(0, -under), at(beside, 0), at(-beside, 0)];
+      return [
+        ...[at(0, under), at(0, -under), at(beside, 0), at(-beside, 0)],
+        // from a corner of the plate, and a line further off: still nearer to it than to another
+        ...[at(beside, under), at(-beside, under), at(beside, -under), at(-beside, -under)],
+        ...[at(0, under + LINE_PX), at(0, -under - LINE_PX)],
+      ];
     case 'hazard':
       return HAZARD_RINGS_PX.flatMap((offPx) =>
         DIRECTIONS.map(([dx, dy]) => at(dx * (offPx + size.w / 2), dy * (offPx + size.h / 2))),
@@ -166,6 +172,24 @@ export function groundOf(things: Things, camera: Camera, size: PaneSize, scale: 
 
 const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({ x: xPx, y: yPx, w: widthPx, h: heightPx });
 
+/** The first place with room; one that no cable crosses, where cables matter and there is such a place. */
+function roomFor(
+  tries: readonly Box[],
+  cables: Ground['cables'] | null,
+  stripes: Ground['stripes'],
+  taken: readonly Box[],
+): Box | undefined {
+  let crossed: Box | undefined;
+  for (const box of tries) {
+    const around = grown(box, HALF_STROKE_PX);
+    if (taken.some((other) => overlap(box, other)) || isCrossed(around, stripes)) continue;
+    // a run's figures lie on the run; a name had better not
+    if (cables === null || !isCrossed(around, cables)) return box;
+    crossed ??= box;
+  }
+  return crossed;
+}
+
 /** Each label where it has room beside what is there and beside those before it. */
 function placed(
   labels: readonly LabelShape[],
@@ -185,19 +209,14 @@ function placed(
   for (const label of inOrder) {
     const { xPx, yPx } = toScreen(camera, size, label.at);
     if (xPx < 0 || yPx < 0 || xPx > size.widthPx || yPx > size.heightPx) continue;
-    const wished = candidates(label, xPx, yPx, sizeOf(label, scale), plate);
+    const wished = [label.at, ...(label.elsewhere ?? [])].flatMap((at) => {
+      const { xPx: x, yPx: y } = toScreen(camera, size, at);
+      return candidates(label, x, y, sizeOf(label, scale), plate);
+    });
     const isKept = label.kind === 'hazard' || label.id === keep;
     // what has to be shown gives way to the edge; the rest is shown whole or not at all
     const tries = isKept ? wished.map((box) => clamped(box, size)) : wished.filter((box) => isInside(box, size));
-    const roomy = tries.filter(
-      (box) => !taken.some((other) => overlap(box, other)) && !isCrossed(grown(box, HALF_STROKE_PX), stripes),
-    );
-    // a run's figures lie on the run; a name had better not
-    const free =
-      label.kind === 'run'
-        ? roomy[0]
-        : (roomy.find((box) => !isCrossed(grown(box, HALF_STROKE_PX), cables)) ?? roomy[0]);
-    const box = free ?? (isKept ? tries[0] : undefined);
+    const box = roomFor(tries, label.kind === 'run' ? null : cables, stripes, taken) ?? (isKept ? tries[0] : undefined);
     if (box === undefined) continue;
     taken.push(box);
     done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });

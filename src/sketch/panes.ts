@@ -1,6 +1,6 @@
 /** The panes as places on the page: which one a finger is over, and what of the sheet lies under it. */
 import { type PaneSize, toScreen, toSheet } from '../desk/camera.ts';
-import type { Camera, Desk, PaneId } from '../desk/desk.ts';
+import type { Camera, Desk, DeskState, PaneId } from '../desk/desk.ts';
 import type { Point } from '../plan/schema.ts';
 import { setCamera } from './cameras.ts';
 import type { ClientPoint } from './input/gestures.ts';
@@ -10,13 +10,22 @@ interface Mounted {
   size: PaneSize;
 }
 
+/** Where the panes lay and looked at some time. */
+export interface PanesThen {
+  readonly mounted: ReadonlyMap<PaneId, Mounted>;
+  readonly boxes: Map<PaneId, DOMRect>;
+  readonly cameras: DeskState['cameras'];
+}
+
 export class Panes {
-  readonly #mounted = new Map<PaneId, Mounted>();
+  #mounted: ReadonlyMap<PaneId, Mounted> = new Map();
   /** Cameras as they were fitted: as long as one is in use, nobody has moved it. Kept while a pane is not shown. */
   readonly #fitted = new Map<PaneId, Camera>();
 
   /** Where the panes lie on the page: looked at once for a drag, since each look after a change lays the page out anew. */
-  readonly #boxes = new Map<PaneId, DOMRect>();
+  #boxes = new Map<PaneId, DOMRect>();
+  /** Instead of the desk's, while something is heard of later than it was done. */
+  #camerasThen: DeskState['cameras'] | null = null;
 
   constructor(private readonly desk: Desk) {}
 
@@ -24,17 +33,38 @@ export class Panes {
   mount(id: PaneId, element: HTMLElement, size: PaneSize): void {
     // where one has grown, another lies elsewhere
     this.lookAnew();
-    this.#mounted.set(id, { element, size });
+    this.#mounted = new Map([...this.#mounted, [id, { element, size }]]);
   }
 
   unmount(id: PaneId): void {
-    this.#mounted.delete(id);
-    this.#boxes.delete(id);
+    this.#mounted = new Map([...this.#mounted].filter(([mounted]) => mounted !== id));
+    this.lookAnew();
   }
 
   /** The page may have been laid out otherwise since. */
   lookAnew(): void {
-    this.#boxes.clear();
+    this.#boxes = new Map();
+  }
+
+  /** Where the panes lie and look now, for what is done now and heard of later. */
+  asNow(): PanesThen {
+    for (const id of this.#mounted.keys()) this.#boxOf(id);
+    return { mounted: this.#mounted, boxes: this.#boxes, cameras: this.desk.getState().cameras };
+  }
+
+  /** Acts as if the panes still lay and looked as they did then. */
+  asThen(then: PanesThen, act: () => void): void {
+    const [mounted, boxes] = [this.#mounted, this.#boxes];
+    this.#mounted = then.mounted;
+    this.#boxes = then.boxes;
+    this.#camerasThen = then.cameras;
+    try {
+      act();
+    } finally {
+      this.#mounted = mounted;
+      this.#boxes = boxes;
+      this.#camerasThen = null;
+    }
   }
 
   #boxOf(id: PaneId): DOMRect | null {
@@ -58,7 +88,7 @@ export class Panes {
   }
 
   camera(id: PaneId): Camera | null {
-    return this.desk.getState().cameras[id];
+    return (this.#camerasThen ?? this.desk.getState().cameras)[id];
   }
 
   sizeOf(id: PaneId): PaneSize | null {

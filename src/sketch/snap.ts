@@ -2,7 +2,7 @@
 import { distance } from '../geom/point.ts';
 import { snapAngle, snapToGrid } from '../geom/snap.ts';
 import type { Point } from '../plan/schema.ts';
-import { gridStepM } from './grid.ts';
+import { snapStepM } from './grid.ts';
 
 /** How near a line has to be to pull, screen px. */
 const PULL_PX = 7;
@@ -43,7 +43,7 @@ export function snapPoint({ point, pxPerM, others, from }: SnapAim): Snapped {
   const pullM = PULL_PX / pxPerM;
   const onX = axisPull(point.xM, others, 'xM', pullM);
   const onY = axisPull(point.yM, others, 'yM', pullM);
-  const gridded = snapToGrid(point, gridStepM(pxPerM));
+  const gridded = snapToGrid(point, snapStepM(pxPerM));
   const snapped = { xM: onX?.xM ?? gridded.xM, yM: onY?.yM ?? gridded.yM };
   if (onX === null && onY === null && from !== null) {
     const onRay = snapAngle(from, point, ANGLE_DEG);

@@ -5,21 +5,22 @@ import { type Frames, pageFrames } from '../desk/frames.ts';
 import type { FittingKind } from '../plan/schema.ts';
 import { moveCamera } from './cameras.ts';
 import { Changes } from './changes.ts';
-import { Holding } from './holding.ts';
 import { type Clock, pageClock } from './input/clock.ts';
 import type { ClientPoint, Gesture } from './input/gestures.ts';
 import { Input } from './input/input.ts';
+import { LateHand } from './lateHand.ts';
+import { type Late, type LateSource, pageLate } from './loadLate.ts';
 import { Panes } from './panes.ts';
 import { followHand } from './seen.ts';
-import { Drafts } from './tools/drafts.ts';
-import { Hand, type HandView } from './tools/hand.ts';
-import { Workbench } from './tools/workbench.ts';
+import type { HandView } from './tools/hand.ts';
 
 export interface Table {
   desk: Desk;
   panes: Panes;
   input: Input<PaneId>;
-  hand: Hand;
+  hand: LateHand;
+  /** What is shown of what the hand does; null until it has been fetched. */
+  late: StoreApi<Late | null>;
   /** The hand as the panes show it. */
   seen: StoreApi<HandView>;
   /** What the gesture under way changes. */
@@ -28,13 +29,16 @@ export interface Table {
   carryIn(kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean;
 }
 
-export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames = pageFrames): Table {
+export function createTable(
+  desk: Desk,
+  clock: Clock = pageClock,
+  frames: Frames = pageFrames,
+  source: LateSource = pageLate,
+): Table {
   const panes = new Panes(desk);
-  const bench = new Workbench(desk, panes, new Drafts(desk, frames));
-  const hand = new Hand(bench);
+  const hand = new LateHand(desk, panes, clock, frames, source);
   const seen = createStore<HandView>(() => hand.store.getState());
   followHand(hand, (view) => seen.setState(view, true), frames);
-  const holding = new Holding(bench, hand, clock, frames);
   const zoom = ({ surface, factor, ...grip }: Extract<Gesture<PaneId>, { kind: 'pinch' }>): void => {
     const size = panes.sizeOf(surface);
     if (size === null) return;
@@ -47,7 +51,7 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     if (desk.getState().pane !== gesture.surface) desk.setState({ pane: gesture.surface });
     if (gesture.kind === 'pinch') zoom(gesture);
     else hand.tell(gesture);
-    holding.heard(gesture);
+    hand.holding?.heard(gesture);
   };
   const input = new Input<PaneId>(heard, clock);
   const carryIn = (kind: FittingKind, event: PointerEvent, from: ClientPoint): boolean => {
@@ -58,5 +62,5 @@ export function createTable(desk: Desk, clock: Clock = pageClock, frames: Frames
     input.adopt(event, pane.element, pane.id, from);
     return true;
   };
-  return { desk, panes, input, hand, seen, changes: new Changes(), carryIn };
+  return { desk, panes, input, hand, late: hand.late, seen, changes: new Changes(), carryIn };
 }

@@ -1,5 +1,5 @@
 /** What both panes show of a sheet: its drawing, and what of it the gesture under way leaves as it is. */
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import { answerOf } from '../desk/answer.ts';
 import { wholePlan } from '../desk/whole.ts';
@@ -8,6 +8,7 @@ import type { Drawing, FittingShape, RunShape } from '../drawing/shapes.ts';
 import type { Proposal } from '../plan/propose/proposal.ts';
 import type { Plan, Sheet } from '../plan/schema.ts';
 import { unitsFor } from '../words/index.ts';
+import { type CloseUp, closeUpOf, looksAlike } from './closeUp.ts';
 import { withGhosts } from './ghosts.ts';
 import { labelWords } from './labelWords.ts';
 import { drawingIn, type Sight, useSight } from './sight.ts';
@@ -30,10 +31,19 @@ export interface Scene {
   locked: ReadonlySet<string>;
   sight: Sight;
   proposal: Proposal;
+  /** What the nearer pane looks at; the same object while that is the same. */
+  closeUp: CloseUp | null;
 }
 
 const lockedIn = ({ fittings, runs }: Plan): ReadonlySet<string> =>
   new Set([...fittings, ...runs].filter(({ locked }) => locked).map(({ id }) => id));
+
+function useCloseUp(plan: Plan, sheet: Sheet, { outline }: Drawing): CloseUp | null {
+  const last = useRef<CloseUp | null>(null);
+  const now = useMemo(() => closeUpOf(plan, sheet, outline), [plan, sheet, outline]);
+  if (!looksAlike(last.current, now)) last.current = now;
+  return last.current;
+}
 
 export function useScene({ desk, changes }: Table, sheet: Sheet): Scene {
   const plan = useStore(desk, wholePlan);
@@ -50,8 +60,9 @@ export function useScene({ desk, changes }: Table, sheet: Sheet): Scene {
     [settled, changed],
   );
   const locked = useMemo(() => lockedIn(plan), [plan]);
+  const closeUp = useCloseUp(plan, sheet, drawn);
   return useMemo(
-    () => ({ plan, sheet, drawn, settled, changed, still, locked, sight, proposal }),
-    [plan, sheet, drawn, settled, changed, still, locked, sight, proposal],
+    () => ({ plan, sheet, drawn, settled, changed, still, locked, sight, proposal, closeUp }),
+    [plan, sheet, drawn, settled, changed, still, locked, sight, proposal, closeUp],
   );
 }

@@ -1,9 +1,10 @@
 /**
- * Every change of the plan is written at once, as a revision of its own; only while a write is under way do later
+ * Every change of the plan, and of what is proposed for it, is written at once, as a revision of its own; only while a write is under way do later
  * changes wait, and then the last of them is written. A plan has one writer: where another tab has saved it in
  * between, this tab's further states are kept under an id of their own, so that neither overwrites the other.
  */
 import { newId } from '../plan/create.ts';
+import type { Proposal } from '../plan/propose/proposal.ts';
 import { savePlan } from '../plan/save.ts';
 import type { Plan } from '../plan/schema.ts';
 import type { ReadPlan } from './read.ts';
@@ -30,8 +31,8 @@ export interface AutosaveOptions {
 export interface Autosave {
   /** Tells which record the plan was read from, so that the next save follows it. */
   adopt(read: ReadPlan): void;
-  /** The plan has changed; written as soon as the write before is done. */
-  keep(plan: Plan): void;
+  /** The plan has changed, or what is proposed for it; written as soon as the write before is done. */
+  keep(plan: Plan, proposal?: Proposal): void;
   /** Resolves when nothing is left to write, or writing failed. Tries again what failed before. */
   flush(): Promise<void>;
 }
@@ -43,18 +44,28 @@ interface Thread {
   /** The newest revision read or written here; 0 for none. */
   revision: number;
   text: string | null;
+  proposal: string;
   warned: boolean;
 }
+
+/** What is kept together. */
+interface State {
+  plan: Plan;
+  proposal: Proposal;
+}
+
+const proposalText = (proposal: Proposal): string => (proposal.length === 0 ? '' : JSON.stringify(proposal));
 
 export function createAutosave({ store, tabs, now, onState, onOtherTab }: AutosaveOptions): Autosave {
   const threads = new Map<string, Thread>();
   /** The newest state of each plan that is still to be written; the plan changed last comes last. */
-  const waiting = new Map<string, Plan>();
+  const waiting = new Map<string, State>();
+  /** The plan that the next visit opens, as far as this tab has said so. */
   let lastOpened: string | null = null;
   let running: Promise<void> | null = null;
 
   const threadOf = (planId: string): Thread => {
-    const known = threads.get(planId) ?? { storedId: planId, revision: 0, text: null, warned: false };
+    const known = threads.get(planId) ?? { storedId: planId, revision: 0, text: null, proposal: '', warned: false };
     threads.set(planId, known);
     return known;
   };
@@ -71,18 +82,23 @@ export function createAutosave({ store, tabs, now, onState, onOtherTab }: Autosa
     }
   });
 
-  async function write(plan: Plan): Promise<void> {
+  async function write(state: State): Promise<void> {
+    const { plan } = state;
     const thread = threadOf(plan.id);
     const text = savePlan(plan.id === thread.storedId ? plan : { ...plan, id: thread.storedId });
-    if (text !== thread.text) {
-      const result = await store.saveRecord(thread.storedId, thread.revision, text, now());
+    const proposal = proposalText(state.proposal);
+    if (text !== thread.text || proposal !== thread.proposal) {
+      const result = await store.saveRecord(thread.storedId, thread.revision, text, now(), proposal);
       if (!result.ok && result.latest.text !== text) {
         if (thread.revision > 0) warn(plan.id, thread);
-        threads.set(plan.id, { storedId: newId(), revision: 0, text: null, warned: thread.warned });
-        return write(plan);
+        threads.set(plan.id, { storedId: newId(), revision: 0, text: null, proposal: '', warned: thread.warned });
+        return write(state);
       }
       thread.revision = result.ok ? result.revision : result.latest.revision;
       thread.text = text;
+      thread.proposal = result.ok ? proposal : (result.latest.proposal ?? '');
+      // one plan, of which only the proposal differs: the later one stands
+      if (thread.proposal !== proposal) return write(state);
       if (result.ok) tabs.tell({ planId: thread.storedId, revision: thread.revision });
     }
     if (lastOpened !== thread.storedId) await store.setLast(thread.storedId);
@@ -97,7 +113,7 @@ export function createAutosave({ store, tabs, now, onState, onOtherTab }: Autosa
       for (let next = firstOf(waiting); next !== null; next = firstOf(waiting)) {
         await write(next);
         // a newer state that came in meanwhile stays
-        if (waiting.get(next.id) === next) waiting.delete(next.id);
+        if (waiting.get(next.plan.id) === next) waiting.delete(next.plan.id);
       }
       onState({ kind: 'saved' });
     } catch (error) {
@@ -115,20 +131,19 @@ export function createAutosave({ store, tabs, now, onState, onOtherTab }: Autosa
   }
 
   return {
-    adopt({ plan, planId, newestRevision, text }) {
-      threads.set(plan.id, { storedId: planId, revision: newestRevision, text, warned: false });
-      lastOpened = planId;
+    adopt({ plan, planId, newestRevision, text, proposal }) {
+      threads.set(plan.id, { storedId: planId, revision: newestRevision, text, proposal, warned: false });
     },
-    keep(plan) {
+    keep(plan, proposal = []) {
       waiting.delete(plan.id);
-      waiting.set(plan.id, plan);
+      waiting.set(plan.id, { plan, proposal });
       void run();
     },
     flush: run,
   };
 }
 
-const firstOf = (waiting: ReadonlyMap<string, Plan>): Plan | null => waiting.values().next().value ?? null;
+const firstOf = (waiting: ReadonlyMap<string, State>): State | null => waiting.values().next().value ?? null;
 
 function failureOf(error: unknown): SaveFailure {
   return error instanceof Error && error.name === 'QuotaExceededError' ? 'full' : 'unavailable';

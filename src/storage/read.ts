@@ -10,6 +10,8 @@ export interface ReadPlan {
   newestRevision: number;
   /** The text that was opened. */
   text: string;
+  /** What was proposed for it, as text that nobody has looked at yet; empty where nothing was. */
+  proposal: string;
   /** When the opened state was saved, milliseconds since 1970. */
   time: number;
   /** A newer state was damaged. */
@@ -20,10 +22,11 @@ export interface ReadPlan {
 export async function readPlan(store: Store, planId: string): Promise<ReadPlan | null> {
   const records = await store.revisions(planId);
   const newestRevision = records[0]?.revision ?? 0;
-  for (const { text, time, revision } of records) {
+  for (const { text, proposal = '', time, revision } of records) {
     const opened = openPlan(text);
     if (opened.ok) {
-      return { plan: opened.plan, planId, newestRevision, text, time, isOlder: revision !== newestRevision };
+      const isOlder = revision !== newestRevision;
+      return { plan: opened.plan, planId, newestRevision, text, proposal, time, isOlder };
     }
   }
   return null;

@@ -18,6 +18,8 @@ interface PlanRecord {
   /** When it was saved, milliseconds since 1970. */
   time: number;
   text: string;
+  /** What was proposed for the plan and no part of it yet, as text; missing where nothing was. */
+  proposal?: string;
 }
 
 /** An outline kept by name. What the browser gives back is held against the schema before it is used. */
@@ -27,6 +29,8 @@ interface TemplateRecord {
   /** When it was kept, milliseconds since 1970. */
   time: number;
   outline: unknown;
+  /** Right-hand drive; one kept before this was told is left-hand. */
+  mirrored?: boolean;
 }
 
 interface Layout extends DBSchema {
@@ -40,7 +44,7 @@ type SaveResult = { ok: true; revision: number } | { ok: false; latest: PlanReco
 
 export interface Store {
   /** Saves the revision after `after`, the newest the caller has read or written (0: none). Never overwrites. */
-  saveRecord(planId: string, after: number, text: string, time: number): Promise<SaveResult>;
+  saveRecord(planId: string, after: number, text: string, time: number, proposal?: string): Promise<SaveResult>;
   /** Every kept state of a plan, newest first. */
   revisions(planId: string): Promise<PlanRecord[]>;
   latest(planId: string): Promise<PlanRecord | null>;
@@ -82,7 +86,7 @@ const revisionsOf = (planId: string) => IDBKeyRange.bound([planId], [planId, Num
 
 function storeOn(database: IDBPDatabase<Layout>): Store {
   return {
-    async saveRecord(planId, after, text, time) {
+    async saveRecord(planId, after, text, time, proposal = '') {
       const transaction = database.transaction('plans', 'readwrite');
       const latest = (await transaction.store.openCursor(revisionsOf(planId), 'prev'))?.value;
       if (latest !== undefined && latest.revision !== after) {
@@ -92,7 +96,7 @@ function storeOn(database: IDBPDatabase<Layout>): Store {
       const revision = after + 1;
       const old = IDBKeyRange.bound([planId], [planId, revision - REVISIONS_KEPT]);
       await Promise.all([
-        transaction.store.add({ planId, revision, time, text }),
+        transaction.store.add({ planId, revision, time, text, ...(proposal !== '' && { proposal }) }),
         transaction.store.delete(old),
         transaction.done,
       ]);

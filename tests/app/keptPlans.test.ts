@@ -74,4 +74,15 @@ describe('plans kept in the browser', () => {
     ]);
     store.close();
   });
+
+  it('a copy and another name leave what is proposed where it was', async () => {
+    const { store, plans } = await withTwoPlans();
+    const proposal = '[{"kind":"fitting"}]';
+    await store.saveRecord('van', 2, savePlan({ ...vanWithFeed(), id: 'van', name: 'Van' }), 300, proposal);
+    await plans.duplicate('van', 'Second van');
+    await plans.rename('van', 'First van');
+    const kept = (await store.listPlans()).filter(({ planId }) => planId !== 'odd');
+    expect(kept.map((record) => record.proposal)).toEqual([proposal, proposal]);
+    store.close();
+  });
 });

@@ -3,6 +3,9 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { type Started, type Surroundings, start } from '../../src/app/start.ts';
 import { startPlan } from '../../src/desk/acts/startPlan.ts';
 import { beginGesture, commit, commitGesture, draftGesture, openOnDesk, undo } from '../../src/desk/edit.ts';
+import { placeFitting } from '../../src/desk/place.ts';
+import { proposeFeed, refuseAll } from '../../src/desk/proposing.ts';
+import { changeRun } from '../../src/plan/edits/changeRun.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
@@ -19,6 +22,7 @@ function around(change: Partial<Surroundings> = {}): Surroundings {
     openStore,
     openTabs: () => ({ tell: () => undefined, onSaved: () => undefined, close: () => undefined }),
     fetchExample: () => Promise.resolve(savePlan(example())),
+    adaptExample: (plan) => Promise.resolve(plan),
     emptyName: 'Untitled plan',
     coarsePointer: false,
     now: () => 1_000_000,
@@ -46,6 +50,13 @@ describe('a first visit', () => {
     await Promise.resolve();
     expect(await store.listPlans()).toEqual([]);
     expect(keeping.saveState.getState()).toEqual({ kind: 'idle' });
+  });
+
+  it('shows the example as the device wants it, or as it came', async () => {
+    const { desk } = await visit({ adaptExample: async (plan) => renamePlan(plan, 'Karnevalswagen') });
+    expect(desk.getState()).toMatchObject({ isExample: true, plan: { name: 'Karnevalswagen' } });
+    const plain = await visit({ adaptExample: () => Promise.reject(new Error('offline')) });
+    expect(plain.desk.getState()).toMatchObject({ isExample: true, message: null, plan: { name: 'Carnival van' } });
   });
 
   it('keeps the copy that the first change makes, and the next visit opens it', async () => {
@@ -192,6 +203,66 @@ describe('a later visit', () => {
   });
 });
 
+describe('what is proposed', () => {
+  const taped = 2.7432;
+
+  /** A plan with a feed proposed for it, one run of it taped. */
+  async function withProposal() {
+    const visiting = await visit();
+    const { desk } = visiting;
+    startPlan(desk, { name: 'Proposed', outline: DEFAULT_OUTLINES.hatchback, mirrored: false });
+    const sheetId = desk.getState().plan.sheets[0]?.id ?? '';
+    placeFitting(desk, 'battery', { xM: 0.6, yM: 1.39 }, sheetId, 'Battery');
+    placeFitting(desk, 'amplifier', { xM: 3.5, yM: 0.5 }, sheetId, 'Amplifier');
+    await proposeFeed(desk);
+    const run = desk.getState().proposal.find(({ kind }) => kind === 'run');
+    commit(desk, 'change', (plan) => changeRun(plan, run?.id ?? '', { tapedM: taped }));
+    await saved(visiting);
+    return { ...visiting, runId: run?.id };
+  }
+
+  it('lies there again at the next visit, with what was entered on it', async () => {
+    const first = await withProposal();
+    const { proposal, plan } = first.desk.getState();
+    expect(proposal.length).toBeGreaterThan(5);
+    first.store.close();
+    const next = await visit();
+    expect(next.desk.getState().proposal).toEqual(proposal);
+    expect(savePlan(next.desk.getState().plan)).toBe(savePlan(plan));
+    const again = next.desk.getState().proposal.find(({ id }) => id === first.runId);
+    expect(again).toMatchObject({ run: { tapedM: taped } });
+    refuseAll(next.desk);
+    await saved(next);
+    next.store.close();
+    expect((await visit()).desk.getState().proposal).toEqual([]);
+  });
+
+  it('comes and goes with its plan', async () => {
+    const { desk, keeping, ...first } = await withProposal();
+    const { proposal, plan } = desk.getState();
+    startPlan(desk, { name: 'Other', outline: DEFAULT_OUTLINES.bench, mirrored: false });
+    expect(desk.getState().proposal).toEqual([]);
+    await vi.waitFor(async () => expect(await first.store.listPlans()).toHaveLength(2));
+    await keeping.openKept(plan.id);
+    expect(desk.getState().proposal).toEqual(proposal);
+  });
+
+  it('is no part of a saved file, which says so', async () => {
+    const { desk, keeping } = await withProposal();
+    const { proposal, plan } = desk.getState();
+    const files: Blob[] = [];
+    vi.spyOn(URL, 'createObjectURL').mockImplementation((file) => {
+      files.push(file as Blob);
+      return 'blob:plan';
+    });
+    keeping.saveFile();
+    expect(await files[0]?.text()).toBe(savePlan(plan));
+    const count = proposal.length;
+    expect(desk.getState().message).toMatchObject({ id: 'fileSavedWithout', params: { name: 'Proposed', count } });
+    vi.restoreAllMocks();
+  });
+});
+
 describe('a browser that keeps nothing', () => {
   it('still shows the page and says so', async () => {
     const started = await start(around({ openStore: () => Promise.reject(new Error('private')) }));
@@ -251,5 +322,21 @@ describe('a file', () => {
     });
     undo(desk);
     expect(desk.getState().plan.name).toBe('Carnival van');
+  });
+
+  it('a kept plan that was opened and not changed is what the next visit opens, also when the one before was taken out', async () => {
+    const visiting = await visit();
+    startPlan(visiting.desk, { name: 'First van', outline: DEFAULT_OUTLINES.panelVan, mirrored: false });
+    await saved(visiting);
+    const first = visiting.desk.getState().plan.id;
+    startPlan(visiting.desk, { name: 'Second van', outline: DEFAULT_OUTLINES.panelVan, mirrored: false });
+    await vi.waitFor(async () => expect(await visiting.store.listPlans()).toHaveLength(2));
+    const second = visiting.desk.getState().plan.id;
+    await visiting.keeping.openKept(first);
+    await visiting.keeping.plans.remove(second);
+    await vi.waitFor(async () => expect(await visiting.store.getLast()).toBe(first));
+    visiting.store.close();
+    const next = await visit();
+    expect(next.desk.getState()).toMatchObject({ plan: { name: 'First van' }, message: null });
   });
 });

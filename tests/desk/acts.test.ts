@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Act } from '../../src/desk/acts/act.ts';
-import { ACTS, runAct } from '../../src/desk/acts/index.ts';
+import { ACTS } from '../../src/desk/acts/all.ts';
+import { runAct } from '../../src/desk/acts/index.ts';
 import { startPlan } from '../../src/desk/acts/startPlan.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { beginGesture, commit, draftGesture, undoDepth } from '../../src/desk/edit.ts';

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { ACTS } from '../../src/desk/acts/index.ts';
-import { actForKey, keyName, PLAN_KEYS_ATTRIBUTE } from '../../src/desk/keys.ts';
+import { ACTS } from '../../src/desk/acts/all.ts';
+import { actForKey, keyName } from '../../src/desk/keys.ts';
+import { PLAN_KEYS_ATTRIBUTE } from '../../src/desk/planKeys.ts';
 
 const press = (key: string, how: KeyboardEventInit = {}) =>
   new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true, ...how });

@@ -6,7 +6,8 @@ import type { Drawing, LabelShape } from '../../src/drawing/shapes.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { arrangementFor, bayShare } from '../../src/sketch/arrangement.ts';
 import { cameraShowing, fittedCamera } from '../../src/sketch/cameras.ts';
-import { barStepM, coarseStepM, gridStepM, linesBetween } from '../../src/sketch/grid.ts';
+import { closeUpOf } from '../../src/sketch/closeUp.ts';
+import { barStepM, coarseStepM, gridStepM, linesBetween, snapStepM } from '../../src/sketch/grid.ts';
 import { LABEL_MAX_PX, layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
 import { snapPoint } from '../../src/sketch/snap.ts';
 import { BENCH, emptyPlan, feedPlan, SHEET, VAN } from '../drawing/support/plans.ts';
@@ -29,6 +30,14 @@ describe('the grid', () => {
     expect(gridStepM(pxPerM)).toBe(stepM);
     expect(stepM * pxPerM).toBeGreaterThanOrEqual(9);
   });
+
+  it.each([
+    [2000, 0.005],
+    [200, 0.05],
+    [165, 0.05],
+    [155, 0.1],
+    [82, 0.1],
+  ])('at %i px/m is snapped to every %f m', (pxPerM, stepM) => expect(snapStepM(pxPerM)).toBe(stepM));
 
   it('has every tenth or twentieth line stronger', () => {
     expect(coarseStepM(0.1)).toBe(1);
@@ -108,8 +117,9 @@ describe('the panes', () => {
     const part = (of: number) =>
       isBeside ? { widthPx: widthPx * of, heightPx } : { widthPx, heightPx: heightPx * of };
     const sheet = sheetOf(emptyPlan(VAN));
-    const bay = fittedCamera(sheet, 'bay', part(share)).pxPerM;
-    const whole = fittedCamera(sheet, 'whole', part(1 - share)).pxPerM;
+    const closeUp = closeUpOf(emptyPlan(VAN), sheet, van);
+    const bay = fittedCamera(sheet, 'bay', part(share), closeUp).pxPerM;
+    const whole = fittedCamera(sheet, 'whole', part(1 - share), closeUp).pxPerM;
     expect(bay / whole).toBeGreaterThan(1.2);
   });
 
@@ -120,7 +130,7 @@ describe('the panes', () => {
       ['whole', van.bounds],
       ['bay', van.bayBounds ?? van.bounds],
     ] as const) {
-      const camera = fittedCamera(sheet, pane, size);
+      const camera = fittedCamera(sheet, pane, size, closeUpOf(emptyPlan(VAN), sheet, van));
       const x = (xM: number) => (xM - camera.centreXM) * camera.pxPerM + size.widthPx / 2;
       const y = (yM: number) => (yM - camera.centreYM) * camera.pxPerM + size.heightPx / 2;
       expect(x(bounds.minXM)).toBeGreaterThanOrEqual(0);
@@ -210,11 +220,15 @@ describe('labels', () => {
   });
 
   it('show the one that is picked out before others', () => {
-    const crowded = { ...camera, pxPerM: 40 };
-    const without = layOutLabels(drawn, crowded, size, options).map(({ label }) => label.id);
+    // a pane in which the title and the scale leave no room for all names
+    const [crowded, small] = [
+      { ...camera, pxPerM: 40 },
+      { widthPx: 300, heightPx: 170 },
+    ];
+    const without = layOutLabels(drawn, crowded, small, options).map(({ label }) => label.id);
     const hidden = drawn.fittings.find(({ fittingId }) => !without.includes(fittingId));
     expect(hidden).toBeDefined();
-    const kept = layOutLabels(drawn, crowded, size, { keep: hidden?.fittingId ?? '', scale: 1 });
+    const kept = layOutLabels(drawn, crowded, small, { keep: hidden?.fittingId ?? '', scale: 1 });
     expect(kept.map(({ label }) => label.id)).toContain(hidden?.fittingId);
   });
 

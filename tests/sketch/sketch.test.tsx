@@ -6,11 +6,12 @@ import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { newPlan } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { pageLate } from '../../src/sketch/loadLate.ts';
 import Sketch from '../../src/sketch/Sketch.tsx';
 import { BENCH, emptyPlan, feedPlan, SHEET } from '../drawing/support/plans.ts';
 import { send, tap } from './support/finger.ts';
 
-beforeAll(loadAssess);
+beforeAll(() => Promise.all([loadAssess(), pageLate.load()]));
 
 let room = { widthPx: 1400, heightPx: 900 };
 

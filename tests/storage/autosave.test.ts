@@ -1,6 +1,8 @@
 import './memoryDatabase.ts';
 import { describe, expect, it } from 'vitest';
+import { newFittingIn } from '../../src/plan/create.ts';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
+import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { createAutosave, type SaveState } from '../../src/storage/autosave.ts';
@@ -131,6 +133,47 @@ describe('autosave', () => {
     expect((await store.latest('plan-1'))?.revision).toBe(3);
     expect((await read(store, 'plan-1')).plan.name).toBe('Two');
     expect(otherTab).toEqual([]);
+  });
+});
+
+describe('what is proposed', () => {
+  const fuse = newFittingIn(emptyVan(), 'fuse', { id: 'f', name: 'Fuse', sheetId: 'sheet-1', at: { xM: 1, yM: 1 } });
+  const ghost = (why: 'firstFuse' | 'moved'): Proposal => [{ kind: 'fitting', id: 'f', fitting: fuse, why }];
+
+  it('is kept beside the plan, in no text of it, and goes with the proposal', async () => {
+    const store = await openStore();
+    const { autosave } = tabOn(store);
+    autosave.keep(named('One'), ghost('firstFuse'));
+    await autosave.flush();
+    expect(await read(store, 'plan-1')).toMatchObject({
+      text: savePlan(named('One')),
+      proposal: JSON.stringify(ghost('firstFuse')),
+    });
+    autosave.keep(named('One'), ghost('moved'));
+    await autosave.flush();
+    expect((await read(store, 'plan-1')).proposal).toBe(JSON.stringify(ghost('moved')));
+    autosave.keep(named('One'), []);
+    await autosave.flush();
+    expect((await read(store, 'plan-1')).proposal).toBe('');
+    expect(await store.revisions('plan-1')).toHaveLength(3);
+    autosave.keep(named('One'), []);
+    await autosave.flush();
+    expect(await store.revisions('plan-1')).toHaveLength(3);
+  });
+
+  it('makes no second plan where another tab has the same one without it', async () => {
+    const store = await openStore();
+    await store.saveRecord('plan-1', 0, savePlan(named('Start')), 1);
+    const [one, two] = tabsTogether(2).map((tabs) => tabOn(store, tabs));
+    if (one === undefined || two === undefined) throw new Error('two tabs');
+    for (const tab of [one, two]) tab.autosave.adopt(await read(store, 'plan-1'));
+    one.autosave.keep(named('Same'));
+    await one.autosave.flush();
+    two.autosave.keep(named('Same'), ghost('firstFuse'));
+    await two.autosave.flush();
+    expect(await store.listPlans()).toHaveLength(1);
+    expect((await read(store, 'plan-1')).proposal).toBe(JSON.stringify(ghost('firstFuse')));
+    expect(await store.revisions('plan-1')).toHaveLength(3);
   });
 });
 

@@ -20,10 +20,11 @@ describe('templates', () => {
     const store = await openStore();
     let time = 0;
     const templates = templatesIn(store, () => ++time);
-    expect(await templates.keep('Kart', KART)).toBe(true);
-    expect(await templates.keep('Trailer', { ...KART, lengthM: 3 })).toBe(true);
+    expect(await templates.keep('Kart', KART, true)).toBe(true);
+    expect(await templates.keep('Trailer', { ...KART, lengthM: 3 }, false)).toBe(true);
     const [trailer, kart] = await templates.list();
     expect([trailer?.name, kart?.name, kart?.outline]).toEqual(['Trailer', 'Kart', KART]);
+    expect([trailer?.mirrored, kart?.mirrored]).toEqual([false, true]);
     const putBack = await templates.remove(trailer?.id ?? '');
     expect((await templates.list()).map(({ name }) => name)).toEqual(['Kart']);
     await putBack();
@@ -37,7 +38,15 @@ describe('templates', () => {
     const templates = templatesIn(store, () => 2);
     expect(await templates.list()).toEqual([]);
     store.close();
-    expect(await templates.keep('Kart', KART)).toBe(false);
+    expect(await templates.keep('Kart', KART, false)).toBe(false);
+  });
+
+  it('of before the side was told are left-hand drive', async () => {
+    const store = await openStore();
+    await store.putTemplate({ id: 'old', name: 'Old', time: 9, outline: KART });
+    const [old] = await templatesIn(store, () => 9).list();
+    expect(old).toEqual({ id: 'old', name: 'Old', outline: KART, mirrored: false });
+    store.close();
   });
 
   it('come to a database of the first layout, which keeps its plans', async () => {

@@ -2,7 +2,7 @@
 import { fittingById, runById } from '../byId.ts';
 import { acceptFitting, acceptRun } from '../edits/accept.ts';
 import { isIdUsed } from '../ids.ts';
-import { type Fitting, MAX_ITEMS, type Plan, type Run } from '../schema.ts';
+import { type Fitting, MAX_ITEMS, type Plan, type Point, type Run } from '../schema.ts';
 
 /** Why a part is proposed; worded where it is shown. */
 export type WhyProposed =
@@ -19,7 +19,9 @@ export type WhyProposed =
   /** A source whose negative post is joined to nothing. */
   | 'groundSource'
   /** Part of the way there. */
-  | 'feeds';
+  | 'feeds'
+  /** Somebody has moved or bent it since: where it lies now was never proposed. */
+  | 'moved';
 
 /** A part of a proposal; its id is that of the fitting or run it would become. Later ones may need earlier ones. */
 export type Proposed =
@@ -61,17 +63,17 @@ export interface Parted {
 export function partWhole(before: Plan, whole: Plan, proposal: Proposal): Parted {
   // the edit's own object, of which the answer may be known
   if (proposal.length === 0) return { plan: isSame(before, whole) ? before : whole, proposal };
-  const whyOf = new Map(proposal.map(({ id, why }) => [id, why]));
-  const ghosts = new Set(whole.fittings.filter(({ id }) => whyOf.has(id)).map(({ id }) => id));
+  const partOf = new Map(proposal.map((part) => [part.id, part]));
+  const ghosts = new Set(whole.fittings.filter(({ id }) => partOf.has(id)).map(({ id }) => id));
   const isGhost = ({ id, from, to }: Run): boolean =>
-    whyOf.has(id) || ghosts.has(from.fittingId) || ghosts.has(to.fittingId);
+    partOf.has(id) || ghosts.has(from.fittingId) || ghosts.has(to.fittingId);
   const parts: Proposal = [
     ...whole.fittings.flatMap((fitting): Proposed[] => {
       const { id } = fitting;
-      return ghosts.has(id) ? [{ kind: 'fitting', id, fitting, why: whyOf.get(id) ?? 'feeds' }] : [];
+      return ghosts.has(id) ? [{ kind: 'fitting', id, fitting, why: whyFor(partOf.get(id), [fitting.at]) }] : [];
     }),
     ...whole.runs.flatMap((run): Proposed[] =>
-      isGhost(run) ? [{ kind: 'run', id: run.id, run, why: whyOf.get(run.id) ?? 'feeds' }] : [],
+      isGhost(run) ? [{ kind: 'run', id: run.id, run, why: whyFor(partOf.get(run.id), run.bends) }] : [],
     ),
   ];
   const plan = {
@@ -86,6 +88,20 @@ export function partWhole(before: Plan, whole: Plan, proposal: Proposal): Parted
     ),
   };
   return { plan: isSame(before, plan) ? before : plan, proposal: parts };
+}
+
+/** What the edits round to is no move, m. */
+const LEAST_MOVE_M = 0.001;
+
+/** Why a part is proposed that lies there now; its reason was one for where it lay. */
+function whyFor(part: Proposed | undefined, now: readonly Point[]): WhyProposed {
+  if (part === undefined) return 'feeds';
+  const before = part.kind === 'fitting' ? [part.fitting.at] : part.run.bends;
+  const isThere = ({ xM, yM }: Point, index: number): boolean => {
+    const then = before[index];
+    return then !== undefined && Math.hypot(then.xM - xM, then.yM - yM) < LEAST_MOVE_M;
+  };
+  return before.length === now.length && now.every(isThere) ? part.why : 'moved';
 }
 
 const isSame = (before: Plan, after: Plan): boolean =>

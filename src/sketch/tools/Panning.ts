@@ -3,7 +3,11 @@ import type { HandEvent, HandState, StateNamed } from './state.ts';
 import type { Workbench } from './workbench.ts';
 
 /** The sheet is under the finger: it follows. */
-export function panning(state: StateNamed<'panning'>, event: HandEvent, bench: Workbench): HandState {
+export function panning(
+  state: StateNamed<'panning'>,
+  event: HandEvent,
+  bench: Pick<Workbench, 'desk' | 'panes'>,
+): HandState {
   if (event.kind !== 'dragMove' && event.kind !== 'dragEnd') return state;
   const size = bench.panes.sizeOf(state.pane);
   if (size !== null) {

@@ -2,7 +2,7 @@
  * The hand: which state it is in, and what each event makes of it. What the states are is plain data, so that a test
  * drives the hand by pointer events and reads the names.
  */
-import { createStore } from 'zustand/vanilla';
+import type { StoreApi } from 'zustand/vanilla';
 import type { ConnectRefusal } from '../../desk/connect.ts';
 import type { PaneId } from '../../desk/desk.ts';
 import type { FittingKind } from '../../plan/schema.ts';
@@ -17,6 +17,7 @@ import { pressed } from './move/Pressed.ts';
 import { panning } from './Panning.ts';
 import { aiming, putBack } from './place/Aiming.ts';
 import { beginAiming, idle as placeIdle } from './place/Idle.ts';
+import { isIn, restOf } from './rest.ts';
 import { drawing } from './run/Drawing.ts';
 import { idle as runIdle } from './run/Idle.ts';
 import { pickingTerminal } from './run/PickingTerminal.ts';
@@ -38,12 +39,7 @@ export interface HandView {
   refusal: ConnectRefusal | null;
 }
 
-const createHandStore = () =>
-  createStore<HandView>()(() => ({ state: { name: 'move.idle' }, finger: null, guides: [], refusal: null }));
-
-function restOf(way: 'move' | 'run' | 'place'): RestState {
-  return { name: `${way}.idle` };
-}
+export type HandStore = StoreApi<HandView>;
 
 function step(state: HandState, event: HandEvent, bench: Workbench): HandState {
   switch (state.name) {
@@ -111,13 +107,10 @@ function fingerOf(event: HandEvent): FingerAt | null {
 }
 
 export class Hand {
-  readonly store = createHandStore();
-
-  constructor(private readonly bench: Workbench) {}
-
-  get stateName(): HandState['name'] {
-    return this.store.getState().state.name;
-  }
+  constructor(
+    private readonly bench: Workbench,
+    readonly store: HandStore,
+  ) {}
 
   /** A gesture, or a button over the sketch. */
   tell(event: HandEvent): void {
@@ -144,7 +137,7 @@ export class Hand {
   /** Another way of the hand was chosen: what was begun in the old one is dropped. */
   changeWay(way: 'move' | 'run' | 'place'): void {
     const { state } = this.store.getState();
-    if (state.name.startsWith(`${way}.`) || (state.name === 'panning' && state.back.name.startsWith(way))) return;
+    if (isIn(way, state)) return;
     this.bench.drafts.cancel();
     this.#show(restOf(way), null);
   }

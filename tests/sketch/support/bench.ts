@@ -3,6 +3,8 @@ import { createDesk, type Desk, type PaneId } from '../../../src/desk/desk.ts';
 import { undoDepth } from '../../../src/desk/edit.ts';
 import { savePlan } from '../../../src/plan/save.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
+import * as late from '../../../src/sketch/late.ts';
+import type { LateSource } from '../../../src/sketch/loadLate.ts';
 import { createTable, type Table } from '../../../src/sketch/table.ts';
 import { SHEET } from '../../drawing/support/plans.ts';
 import { HandClock } from './finger.ts';
@@ -28,16 +30,20 @@ export interface SketchBench {
   depth(): number;
 }
 
-export function createSketchBench(plan: Plan): SketchBench {
+/** The hand has been fetched already. */
+const HERE: LateSource = { here: late, whenHere: Promise.resolve(late), load: async () => undefined };
+
+export function createSketchBench(plan: Plan, source = HERE): SketchBench {
   const desk = createDesk(plan, { isExample: false, bigFingers: false });
   const clock = new HandClock();
   let waiting: (() => void)[] = [];
-  const table = createTable(desk, clock, (run) => {
+  const frames = (run: () => void) => {
     waiting.push(run);
     return () => {
       waiting = waiting.filter((other) => other !== run);
     };
-  });
+  };
+  const table = createTable(desk, clock, frames, source);
   const mount = (id: PaneId): HTMLElement => {
     const { leftPx, pxPerM } = PANES[id];
     const element = document.createElement('div');

@@ -1,8 +1,7 @@
+/** What stands beside the finger: what it hides, magnified, and the figures of what it changes. */
 import type { PaneSize, ScreenPoint } from '../desk/camera.ts';
-import { besideFinger } from './fingerLayout.ts';
-import { Loupe } from './Loupe.tsx';
+import { type BesideFinger, besideFinger } from './fingerLayout.ts';
 import type { LiveFigure } from './liveFigures.ts';
-import type { Palette } from './palette.ts';
 
 const WIDTH_PX = 256;
 const ROW_PX = 30;
@@ -20,53 +19,34 @@ function nearTo(exact: ScreenPoint, at: ScreenPoint): ScreenPoint {
   return { xPx: exact.xPx + dx * share, yPx: exact.yPx + dy * share };
 }
 
-interface FingerProps {
+interface AtFinger {
   at: ScreenPoint;
   isMouse: boolean;
   size: PaneSize;
   figures: readonly LiveFigure[];
-  /** The figures are of a moment ago. */
-  isBehind: boolean;
   note: string | null;
   textScale: number;
   /** Where what is held lies, px of the pane; null when nothing is. */
   exact: ScreenPoint | null;
-  surface: HTMLElement | null;
-  palette: Palette;
 }
 
-/** Beside the finger: what it hides, magnified, and the figures of what it changes. */
-export function Finger(props: FingerProps) {
-  const { at, isMouse, size, figures, isBehind, note, textScale, exact, surface, palette } = props;
+export interface FingerShown {
+  figures: readonly LiveFigure[];
+  note: string | null;
+  widthPx: number;
+  places: BesideFinger;
+  /** What the loupe magnifies; null where there is none. */
+  loupe: { centre: ScreenPoint; exact: ScreenPoint } | null;
+}
+
+/** Null where nothing is to be shown. */
+export function fingerShown({ at, isMouse, size, figures, note, textScale, exact }: AtFinger): FingerShown | null {
   const rows = figures.length + (note === null ? 0 : 1);
   const isNear = exact !== null && Math.hypot(exact.xPx - at.xPx, exact.yPx - at.yPx) <= NEAR_PX;
-  const hasLoupe = !isMouse && isNear && surface !== null;
+  const hasLoupe = !isMouse && isNear;
   if (rows === 0 && !hasLoupe) return null;
   const box = { widthPx: Math.min(size.widthPx, textScale * WIDTH_PX), heightPx: textScale * ROW_PX * rows + 16 };
   const places = besideFinger(at, box, size, { isMouse, hasLoupe });
-  return (
-    <>
-      {places.loupe !== null && surface !== null && exact !== null && (
-        <Loupe surface={surface} centre={nearTo(exact, at)} exact={exact} palette={palette} {...places.loupe} />
-      )}
-      {rows > 0 && (
-        <dl
-          className="sketch-finger"
-          data-behind={isBehind}
-          style={{
-            transform: `translate(${places.figures.leftPx}px, ${places.figures.topPx}px)`,
-            width: box.widthPx,
-          }}
-        >
-          {figures.map(({ name, value, isHazard }) => (
-            <div key={name} data-hazard={isHazard}>
-              <dt>{name}</dt>
-              <dd>{value}</dd>
-            </div>
-          ))}
-          {note !== null && <div className="sketch-finger-note">{note}</div>}
-        </dl>
-      )}
-    </>
-  );
+  const loupe = places.loupe === null || exact === null ? null : { centre: nearTo(exact, at), exact };
+  return { figures, note, widthPx: box.widthPx, places, loupe };
 }

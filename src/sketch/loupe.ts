@@ -1,4 +1,4 @@
-import { useEffect, useRef } from 'react';
+/** What the finger hides, above it: the sheet under the fingertip, twice as large, with a cross at the exact place. */
 import type { ScreenPoint } from '../desk/camera.ts';
 import { LOUPE_PX } from './fingerLayout.ts';
 import type { Palette } from './palette.ts';
@@ -9,51 +9,63 @@ const ZOOM = 2;
 const MAX_PIXEL_RATIO = 2;
 const CROSS_PX = 16;
 
-interface LoupeProps {
-  /** The pane's surface, which holds the canvases. */
-  surface: HTMLElement;
+interface Looked {
   /** Middle of what is magnified, and the exact place of what is held; px of the pane. */
   centre: ScreenPoint;
   exact: ScreenPoint;
-  leftPx: number;
-  topPx: number;
   palette: Palette;
 }
 
-/** What the finger hides, above it: the sheet under the fingertip, twice as large, with a cross at the exact place. */
-export function Loupe({ surface, centre, exact, leftPx, topPx, palette }: LoupeProps) {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const ratio = Math.min(globalThis.devicePixelRatio ?? 1, MAX_PIXEL_RATIO);
-  const latest = useRef({ centre, exact, palette });
-  latest.current = { centre, exact, palette };
+export class Loupe {
+  readonly #element = document.createElement('div');
+  readonly #canvas = document.createElement('canvas');
+  readonly #ratio = Math.min(globalThis.devicePixelRatio ?? 1, MAX_PIXEL_RATIO);
+  #looked: Looked | null = null;
+  #frame = 0;
 
-  useEffect(() => {
-    let frame = 0;
-    const draw = () => {
-      const context = canvas.current?.getContext('2d');
-      if (context) paint(context, surface, latest.current, ratio);
-      // the layers paint in a frame of their own, so the loupe looks at them in each
-      frame = requestAnimationFrame(draw);
-    };
-    draw();
-    return () => cancelAnimationFrame(frame);
-  }, [surface, ratio]);
+  /** `surface`: the pane's, which holds the canvases. */
+  constructor(
+    private readonly host: HTMLElement,
+    private readonly surface: HTMLElement,
+  ) {
+    this.#element.className = 'sketch-loupe';
+    this.#element.setAttribute('aria-hidden', 'true');
+    this.#element.style.width = `${LOUPE_PX}px`;
+    this.#element.style.height = `${LOUPE_PX}px`;
+    this.#canvas.width = LOUPE_PX * this.#ratio;
+    this.#canvas.height = LOUPE_PX * this.#ratio;
+    this.#element.append(this.#canvas);
+  }
 
-  return (
-    <div
-      className="sketch-loupe"
-      aria-hidden="true"
-      style={{ width: LOUPE_PX, height: LOUPE_PX, transform: `translate(${leftPx}px, ${topPx}px)` }}
-    >
-      <canvas ref={canvas} width={LOUPE_PX * ratio} height={LOUPE_PX * ratio} />
-    </div>
-  );
+  show({ leftPx, topPx }: { leftPx: number; topPx: number }, looked: Looked): void {
+    const wasHidden = this.#looked === null;
+    this.#looked = looked;
+    this.#element.style.transform = `translate(${leftPx}px, ${topPx}px)`;
+    if (!wasHidden) return;
+    this.host.append(this.#element);
+    this.#draw();
+  }
+
+  hide(): void {
+    if (this.#looked === null) return;
+    this.#looked = null;
+    cancelAnimationFrame(this.#frame);
+    this.#element.remove();
+  }
+
+  #draw = (): void => {
+    if (this.#looked === null) return;
+    const context = this.#canvas.getContext('2d');
+    if (context) paint(context, this.surface, this.#looked, this.#ratio);
+    // the layers paint in a frame of their own, so the loupe looks at them in each
+    this.#frame = requestAnimationFrame(this.#draw);
+  };
 }
 
 function paint(
   context: CanvasRenderingContext2D,
   surface: HTMLElement,
-  { centre, exact, palette }: Pick<LoupeProps, 'centre' | 'exact' | 'palette'>,
+  { centre, exact, palette }: Looked,
   ratio: number,
 ): void {
   const sidePx = LOUPE_PX / ZOOM;

@@ -1,0 +1,100 @@
+/** Labels as text of the page over a pane, changed by hand: a frame of a drag moves a few of them, and touches no other. */
+import type { PlacedLabel } from './labelLayout.ts';
+
+interface Look {
+  /** Picked out. */
+  selectedId: string | null;
+  scale: number;
+}
+
+/** A text of a label, and what it says: to read that from the page again costs more than to keep it. */
+interface Line {
+  readonly element: HTMLElement;
+  text: string;
+}
+
+interface Shown {
+  readonly element: HTMLElement;
+  readonly title: Line;
+  readonly figures: Line;
+  placed: PlacedLabel;
+  isSelected: boolean;
+  scale: number;
+  /** Of the list in which it stood last. */
+  round: number;
+}
+
+function say(line: Line, text: string): void {
+  if (line.text === text) return;
+  line.text = text;
+  line.element.textContent = text;
+  line.element.hidden = text === '';
+}
+
+function lineOf(className: string): Line {
+  const element = document.createElement('span');
+  element.className = className;
+  element.hidden = true;
+  return { element, text: '' };
+}
+
+function made(): Pick<Shown, 'element' | 'title' | 'figures'> {
+  const element = document.createElement('div');
+  element.className = 'sketch-label';
+  const [title, figures] = [lineOf('sketch-label-title'), lineOf('sketch-label-figures')];
+  element.append(title.element, figures.element);
+  return { element, title, figures };
+}
+
+/** Writes into the page what of a label is not there already. */
+function write({ element, title, figures, placed, isSelected, scale }: Shown): void {
+  const { label, xPx, yPx, widthPx } = placed;
+  element.dataset.kind = label.kind;
+  element.toggleAttribute('data-proposed', label.isProposed === true);
+  element.dataset.selected = String(isSelected);
+  element.style.transform = `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`;
+  element.style.maxWidth = `${widthPx + 12 * scale}px`;
+  // a run is named where it is picked out and in the list: on the sheet its figures suffice
+  say(title, label.kind === 'run' ? '' : label.title);
+  say(figures, label.figures);
+}
+
+export class LabelSheet {
+  readonly #shown = new Map<string, Shown>();
+  #list: readonly PlacedLabel[] = [];
+  #look: Look = { selectedId: null, scale: 1 };
+  #round = 0;
+
+  constructor(private readonly sheet: HTMLElement) {}
+
+  show(list: readonly PlacedLabel[], look: Look): void {
+    const { selectedId, scale } = look;
+    const isAsBefore = list === this.#list && selectedId === this.#look.selectedId && scale === this.#look.scale;
+    if (isAsBefore) return;
+    [this.#list, this.#look] = [list, look];
+    this.#round += 1;
+    for (const placed of list) {
+      const { kind, id, key } = placed.label;
+      this.#showOne(key, { placed, isSelected: kind !== 'hazard' && id === selectedId, scale, round: this.#round });
+    }
+    for (const [key, { element, round }] of this.#shown) {
+      if (round === this.#round) continue;
+      element.remove();
+      this.#shown.delete(key);
+    }
+  }
+
+  #showOne(key: string, now: Pick<Shown, 'placed' | 'isSelected' | 'scale' | 'round'>): void {
+    const before = this.#shown.get(key);
+    if (before === undefined) {
+      const shown = { ...made(), ...now };
+      write(shown);
+      this.#shown.set(key, shown);
+      this.sheet.append(shown.element);
+      return;
+    }
+    const { placed, isSelected, scale } = before;
+    Object.assign(before, now);
+    if (placed !== now.placed || isSelected !== now.isSelected || scale !== now.scale) write(before);
+  }
+}

@@ -1,0 +1,93 @@
+import { act } from '@testing-library/react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { answeredPlan, createDesk } from '../../src/desk/desk.ts';
+import { beginGesture, commit, commitGesture, draftGesture } from '../../src/desk/edit.ts';
+import { Answered } from '../../src/panels/Answered.tsx';
+import { pacedOf } from '../../src/panels/paced.ts';
+import { usePlan } from '../../src/panels/useDesk.ts';
+import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
+import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
+import type { Plan } from '../../src/plan/schema.ts';
+import { examplePlan } from './fixture.ts';
+import { renderPanel } from './render.tsx';
+
+beforeEach(() => {
+  vi.useFakeTimers();
+});
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+/** The first battery so far from where it was, m. */
+const moved =
+  (byM: number) =>
+  (plan: Plan): Plan => {
+    const battery = plan.fittings.find(({ kind }) => kind === 'battery');
+    if (battery === undefined) throw new Error('no battery');
+    return moveFitting(plan, battery.id, { xM: battery.at.xM + byM, yM: battery.at.yM });
+  };
+
+/** Writes down each plan that is shown. */
+function Seen({ on }: { on: Plan[] }) {
+  on.push(usePlan());
+  return null;
+}
+
+describe('what panels show', () => {
+  it('keeps a pace while a finger drags, and ends on the newest', () => {
+    const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
+    const paced = pacedOf(desk, 150);
+    const shown: Plan[] = [];
+    paced.subscribe(({ plan }) => shown.push(plan));
+    beginGesture(desk, 'moveFitting');
+    for (let step = 1; step <= 30; step += 1) {
+      draftGesture(desk, moved(0.01 * step));
+      vi.advanceTimersByTime(16);
+    }
+    // 480 ms: three times the pace
+    expect(shown).toHaveLength(3);
+    vi.advanceTimersByTime(150);
+    expect(paced.getState().plan).toBe(answeredPlan(desk.getState()));
+  });
+
+  it('is the newest at once when the finger lifts, and after any act', () => {
+    const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
+    const paced = pacedOf(desk, 150);
+    beginGesture(desk, 'moveFitting');
+    draftGesture(desk, moved(0.1));
+    commitGesture(desk);
+    expect(paced.getState().plan).toBe(desk.getState().plan);
+    commit(desk, 'renamePlan', (plan) => renamePlan(plan, 'Other'));
+    expect(paced.getState().plan.name).toBe('Other');
+    vi.advanceTimersByTime(1000);
+    expect(paced.getState().plan).toBe(desk.getState().plan);
+  });
+
+  it('is one plan for all that keep the pace', () => {
+    const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
+    expect(pacedOf(desk, 150)).toBe(pacedOf(desk, 150));
+    expect(pacedOf(desk, 150)).not.toBe(pacedOf(desk, 500));
+  });
+
+  it('reaches what stands within at its pace, and what stands elsewhere at once', () => {
+    const seen: Record<'within' | 'elsewhere', Plan[]> = { within: [], elsewhere: [] };
+    const { desk } = renderPanel(
+      <>
+        <Answered pace="figures">
+          <Seen on={seen.within} />
+        </Answered>
+        <Seen on={seen.elsewhere} />
+      </>,
+      examplePlan(),
+    );
+    act(() => {
+      beginGesture(desk, 'moveFitting');
+      draftGesture(desk, moved(0.1));
+    });
+    const draft = answeredPlan(desk.getState());
+    expect(seen.elsewhere.at(-1)).toBe(draft);
+    expect(seen.within.at(-1)).not.toBe(draft);
+    act(() => vi.advanceTimersByTime(200));
+    expect(seen.within.at(-1)).toBe(draft);
+  });
+});
