@@ -80,16 +80,27 @@ function fittingLabel(
 
 /** The middle of the longest straight piece: clear of bends, which are there to be taken hold of. */
 function middleOf(points: readonly Point[]): Point | null {
-  let longest: { at: Point; lengthM: number } | null = null;
-  for (const [a, b] of segmentsOf(points)) {
-    const lengthM = distance(a, b);
-    if (longest === null || lengthM > longest.lengthM) longest = { at: between(a, b, 0.5), lengthM };
-  }
-  return longest?.at ?? null;
+  const [longest] = byLength(points);
+  return longest === undefined ? null : between(...longest, 0.5);
+}
+
+const byLength = (points: readonly Point[]): (readonly [Point, Point])[] =>
+  [...segmentsOf(points)]
+    .map(([a, b]): [Point, Point] => [a, b])
+    .sort((one, other) => distance(...other) - distance(...one));
+
+/** Other places along a run: nearer to the ends of its longest piece, and in the middle of the next. */
+function besideMiddle(points: readonly Point[]): Point[] {
+  const [longest, next] = byLength(points);
+  return [
+    ...(longest === undefined ? [] : [between(...longest, 0.3), between(...longest, 0.7)]),
+    ...(next === undefined ? [] : [between(...next, 0.5)]),
+  ];
 }
 
 function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): LabelShape | null {
-  const at = middleOf(runPoints(plan, run));
+  const points = runPoints(plan, run);
+  const at = middleOf(points);
   // an unprotected stretch has its length beside it in large figures already
   if (at === null || run.kind === 'remote' || answer.unprotectedM > 0) return null;
   const { lengthM, origin } = answer.length;
@@ -97,7 +108,15 @@ function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): La
   const gauge = answer.gauge === null ? [] : [words.gauge(answer.gauge)];
   const locked = run.locked ? [words.locked] : [];
   const figures = [...gauge, lengthText, ...locked].join(words.separator);
-  return { key: `run.${run.id}`, kind: 'run', id: run.id, at, title: run.name, figures };
+  return {
+    key: `run.${run.id}`,
+    kind: 'run',
+    id: run.id,
+    at,
+    elsewhere: besideMiddle(points),
+    title: run.name,
+    figures,
+  };
 }
 
 function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {

@@ -82,6 +82,8 @@ export interface LabelShape {
   /** The fitting or run it speaks of; for a hazard, the source. */
   id: string;
   at: Point;
+  /** Where else along a run it may stand, the best first. */
+  elsewhere?: readonly Point[];
   title: string;
   figures: string;
   isProposed?: boolean;

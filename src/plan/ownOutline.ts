@@ -1,6 +1,7 @@
 /** An outline that the user draws: how one begins, and what is wrong with one. */
 import { crossingShare, sidesOf } from '../geom/polygon.ts';
 import { firewallXM, outlineBox } from './outline.ts';
+import { roundPoint } from './round.ts';
 import type { Outline, OutlineOf, Point } from './schema.ts';
 
 type Own = OutlineOf<'own'>;
@@ -28,6 +29,13 @@ export function ownFrom(outline: Outline): Own {
 export function stretched(own: Own, lengthM: number, widthM: number): Own {
   const [x, y] = [lengthM / own.lengthM, widthM / own.widthM];
   return { ...own, lengthM, widthM, edge: own.edge.map(({ xM, yM }) => ({ xM: xM * x, yM: yM * y })) };
+}
+
+/** The outline as in a mirror: an edge that was drawn changes sides; all others are alike on either side. */
+export function mirroredOutline(outline: Outline): Outline {
+  if (outline.kind !== 'own') return outline;
+  const edge = outline.edge.map(({ xM, yM }) => roundPoint({ xM, yM: outline.widthM - yM }));
+  return { ...outline, edge };
 }
 
 export type OwnFault = 'crosses' | 'bayTooLong';

@@ -1,20 +1,39 @@
 /** British English: the same sentences, with the words that differ. A name the user gave stays as it was given. */
 import type { Language } from './language.ts';
 
-const DIFFERENT: readonly (readonly [RegExp, string])[] = [
-  [/\bfirewall/g, 'bulkhead'],
-  [/\bFirewall/g, 'Bulkhead'],
-  [/\bhood/g, 'bonnet'],
-  [/\bHood/g, 'Bonnet'],
-];
+/** Each stands for its plural too; an instrument is a tester in both, so that a meter is always a length. */
+const BRITISH: Readonly<Record<string, string>> = {
+  aluminum: 'aluminium',
+  'battery is dead': 'battery is flat',
+  center: 'centre',
+  color: 'colour',
+  fender: 'wing',
+  firewall: 'bulkhead',
+  gray: 'grey',
+  hood: 'bonnet',
+  jewelry: 'jewellery',
+  labeled: 'labelled',
+  liter: 'litre',
+  meter: 'metre',
+  'positive ground': 'positive earth',
+  sedan: 'saloon',
+  'station wagon': 'estate',
+  summarized: 'summarised',
+  toward: 'towards',
+  wrench: 'spanner',
+};
+
+const AMERICAN = new RegExp(`\\b(${Object.keys(BRITISH).join('|')})(?=s?\\b)`, 'gi');
 
 /** Stands in a word of the user's own so that it is not taken for one of ours; U+2060 shows nothing and is taken out again. */
 const JOINER = '\u2060';
-const KEPT = /\b(f)(?=irewall)|\b(h)(?=ood)/gi;
 
-const keep = (text: string): string => text.replace(KEPT, (letter) => letter + JOINER);
+const capitalAs = (like: string, word: string): string =>
+  /^[A-Z]/.test(like) ? word.charAt(0).toUpperCase() + word.slice(1) : word;
+
+const keep = (text: string): string => text.replace(AMERICAN, (word) => word.charAt(0) + JOINER + word.slice(1));
 const replaced = (text: string): string =>
-  DIFFERENT.reduce((said, [american, word]) => said.replace(american, word), text).replaceAll(JOINER, '');
+  text.replace(AMERICAN, (word) => capitalAs(word, BRITISH[word.toLowerCase()] ?? word)).replaceAll(JOINER, '');
 
 type Tree = string | ((...args: readonly unknown[]) => unknown) | { readonly [key: string]: unknown };
 const isTree = (value: unknown): value is Tree =>

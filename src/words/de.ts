@@ -4,6 +4,7 @@ import { alternatives } from './de/alternatives.ts';
 import { assumption, regulatedWords, trusts } from './de/assumptions.ts';
 import { cautions } from './de/cautions.ts';
 import { crash } from './de/crash.ts';
+import { exampleNames } from './de/exampleNames.ts';
 import * as faces from './de/faces.ts';
 import { fieldLabels } from './de/fieldLabels.ts';
 import * as findings from './de/findings/index.ts';
@@ -21,6 +22,7 @@ import { messageActs, messages } from './de/messages.ts';
 import { openRefused, refused } from './de/open.ts';
 import { asProposed, proposing } from './de/propose.ts';
 import * as sheetWords from './de/sheets.ts';
+import * as shortWords from './de/shorts.ts';
 import * as sketch from './de/sketch.ts';
 import { sourceLine, sourceNote } from './de/sources.ts';
 import { summary } from './de/summary.ts';
@@ -32,6 +34,7 @@ export const deAnswer = {
   asProposed,
   assumption,
   cautions,
+  exampleNames,
   findings,
   fittings: { ...fittings, ...choices },
   governs,
@@ -48,6 +51,7 @@ export const deLater = {
   ...laterLabels,
   ...faces,
   ...sheetWords,
+  ...shortWords,
   airbagCaution,
   alternatives,
   fieldLabels,

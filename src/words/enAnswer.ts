@@ -1,6 +1,7 @@
 /** English for the answer: it comes beside the page, with what works it out. */
 import { assumption, regulatedWords, trusts } from './en/assumptions.ts';
 import { cautions } from './en/cautions.ts';
+import { exampleNames } from './en/exampleNames.ts';
 import * as findings from './en/findings/index.ts';
 import { choices } from './en/fittingChoices.ts';
 import * as fittings from './en/fittings.ts';
@@ -15,6 +16,7 @@ export const enAnswer = {
   asProposed,
   assumption,
   cautions,
+  exampleNames,
   findings,
   fittings: { ...fittings, ...choices },
   governs,

@@ -10,6 +10,7 @@ import * as labels from './en/laterLabels.ts';
 import { openRefused, refused } from './en/open.ts';
 import { proposing } from './en/propose.ts';
 import * as sheetWords from './en/sheets.ts';
+import * as shortWords from './en/shorts.ts';
 import { sourceNote } from './en/sources.ts';
 import * as whys from './en/why.ts';
 
@@ -17,6 +18,7 @@ export const enLater = {
   ...labels,
   ...faces,
   ...sheetWords,
+  ...shortWords,
   airbagCaution,
   alternatives,
   fieldLabels,

@@ -64,13 +64,17 @@ export function gaugeText(id: string): string {
   return system === 'awg' ? `${size} AWG` : `${size} mm²`;
 }
 
-const known = new Map<string, Units>();
+const known: Readonly<Record<ShowLength, Map<string, Units>>> = { m: new Map(), 'ft-in': new Map() };
 
-/** The figures of one locale and one choice of length. Made once: a browser takes its time over its formats. */
+/**
+ * The figures of one locale and one choice of length. Made once: a browser takes its time over its formats. Found without
+ * a key of text: what shows figures asks anew with every move of a finger.
+ */
 export function unitsOf(showLength: ShowLength, locale: string): Units {
-  const key = `${showLength} ${locale}`;
-  const units = known.get(key) ?? makeUnits(showLength, locale);
-  known.set(key, units);
+  const before = known[showLength].get(locale);
+  if (before !== undefined) return before;
+  const units = makeUnits(showLength, locale);
+  known[showLength].set(locale, units);
   return units;
 }
 

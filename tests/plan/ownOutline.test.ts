@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
-import { crossesItself, ownFault, ownFrom, stretched } from '../../src/plan/ownOutline.ts';
+import { crossesItself, mirroredOutline, ownFault, ownFrom, stretched } from '../../src/plan/ownOutline.ts';
 import { at } from './support/samplePlan.ts';
 
 const { panelVan, bench } = DEFAULT_OUTLINES;
@@ -22,6 +22,13 @@ describe('an outline to draw', () => {
       edge: edgeOf([0, 0], [2.2, 0], [2.2, 0.9], [0, 0.9]),
       bayM: 1,
     });
+  });
+
+  it('changes sides as in a mirror, edge and all; a vehicle is alike on either side', () => {
+    const own = { ...ownFrom(panelVan), edge: edgeOf([0, 0.2], [4.4, 0], [3, 1.8]) };
+    expect(mirroredOutline(own)).toEqual({ ...own, edge: edgeOf([0, 1.6], [4.4, 1.8], [3, 0]) });
+    expect(mirroredOutline(mirroredOutline(own))).toEqual(own);
+    for (const outline of [panelVan, bench]) expect(mirroredOutline(outline)).toBe(outline);
   });
 
   it('is refused where it crosses itself, and where nothing is left behind the cabin', () => {

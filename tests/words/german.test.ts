@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Finding, RuleId } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
+import { SOURCES, type Source, type SourceId } from '../../src/calc/sources.ts';
 import { addOutput } from '../../src/plan/edits/addOutput.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../src/plan/edits/changeRun.ts';
@@ -15,81 +16,11 @@ import { unitsFor, words } from '../../src/words/index.ts';
 import { languageFor, measuresFor, speakIn } from '../../src/words/language.ts';
 import { charged } from '../assess/plans.ts';
 import { examplePlan } from '../panels/fixture.ts';
-
-/** Every text that stands without being asked for, by the path to it. Functions say what they give for sample arguments. */
-function textsOf(tree: unknown, path = ''): [string, string][] {
-  if (typeof tree === 'string') return [[path, tree]];
-  if (typeof tree === 'function') {
-    const sample = SAMPLES.find(([where]) => where.test(path));
-    const calls = sample === undefined ? [Array.from({ length: tree.length }, () => 'X')] : sample[1];
-    return calls.flatMap((args, nth) => textsOf(tree(...args), `${path}(${nth})`));
-  }
-  if (typeof tree !== 'object' || tree === null) return [];
-  return Object.entries(tree).flatMap(([key, value]) => textsOf(value, path === '' ? key : `${path}.${key}`));
-}
-
-const COUNTS = [[0], [1], [2]];
-const PROBLEMS = ['empty', 'unreadable', 'negative', 'twoDecimalSigns', 'tooShort', 'tooLong'];
-
-/** Arguments for functions that take more than names; none for the findings, which the plans below ask. */
-const SAMPLES: readonly (readonly [RegExp, readonly (readonly unknown[])[]])[] = [
-  [/^findings\.findings/, []],
-  [/^findings\.decidedBy$/, [[['A', 'B']]]],
-  [/^(sourceLine|sourceNote)$/, [['cfr183425Table5']]],
-  [/^messages\./, [[{ name: 'X', size: 'sae:4', time: 0 }]]],
-  [/^(openRefused|refused)$/, [[{ code: 'missingKey', key: 'k', where: 'fittings[3]', name: 'X' }]]],
-  [/^sketch\.describePane$/, [['X', { fittings: 2, runs: 1, unprotected: '1 m' }]]],
-  [/^sketch\.tab$/, [['positive', 'X']]],
-  [/^act$/, [['move', 'X']]],
-  [
-    /^history\./,
-    [
-      ['X', 0],
-      ['X', 1],
-      ['X', 2],
-    ],
-  ],
-  [/^fittings\.terminal$/, [['out2'], ['stud']]],
-  [/^fittings\.terminalOf$/, [['X', 'out2']]],
-  [/^assumption$/, [['a.efficiency', () => 'X']]],
-  [/^governs$/, [['drop']]],
-  [
-    /^headline\.headline$/,
-    ['stop', 'fix', 'provisional', 'nothing', 'empty'].map((kind) => [{ kind, count: 1 }, 'vehicle']),
-  ],
-  [
-    /^headline\.notTold$/,
-    ['lengthsNotTaped', 'surroundingsNotMarked', 'batteryAssumed', 'cableUnmarked', 'loadUnknown'].flatMap((kind) => [
-      [[{ kind, ids: ['a'] }]],
-      [[{ kind, ids: ['a', 'b'] }]],
-    ]),
-  ],
-  [/^headline\.notChecked$/, [[[{ rule: 'charging' }]]]],
-  [
-    /^headline\.brief$/,
-    [
-      [0, 0],
-      [1, 1],
-      [2, 2],
-    ],
-  ],
-  [/^headline\.notesCount$|^customer\.(notFinished|toMeasure)$|^customer\.topics/, COUNTS],
-  [/^(list\.(fittings|runs)|inspector\.bends|proposing\.parts)$/, COUNTS],
-  [/^newPlanDialog\.chosen$/, [[[100, 200]]]],
-  [/^fields\.lengthProblem$/, PROBLEMS.map((problem) => [problem, 'X', '1', '2'])],
-  [
-    /^fields\.numberProblem$/,
-    ['empty', 'unreadable', 'tooSmall', 'tooLarge'].map((problem) => [problem, 'X', '1', '2']),
-  ],
-  [/^customer\.sits$/, [['bay', { length: '1 m', source: 'X' }]]],
-  [/^customer\.covers$/, [['X', ['A', 'B', 'C']]]],
-  [/^proposing\.why$/, [['X', 'firstFuse']]],
-  [/^whys\.step$/, [['Iz']]],
-];
+import { textsOf } from './leaves.ts';
 
 /** What German writes like English: names, signs and words of the trade that both have. */
 const ALIKE =
-  /^(locale|app\.title|app\.pageTitle\(\d\)|topbar\.(label|alternatives)|saveStates\.idle|sketch\.(tab\(\d\)|live\.separator)|whys\.(unitSigns\.|why\.symbol)|summary\.(noFigure|mayCarry\(\d\))|inspector\.(name|origin\(\d\)|ofPart\(\d\))|settings\.(awg|mm2)|fieldLabels\.(battery\.ccaStandards\.|settings\.(volts|ownName))|list\.name|newPlanDialog\.name|refusals\.|fittings\.(materials\.aluminium|runName))/;
+  /^(locale|app\.title|app\.pageTitle\(\d\)|topbar\.(label|alternatives)|saveStates\.idle|sketch\.(tab\(\d\)|live\.separator)|whys\.(unitSigns\.|why\.symbol)|summary\.(noFigure|mayCarry\(\d\))|inspector\.(name|origin\(\d\)|ofPart\(\d\))|settings\.(awg|mm2)|fieldLabels\.(battery\.ccaStandards\.|settings\.(volts|ownName))|shorts\.(seconds|minutes)\(\d\)|list\.name|newPlanDialog\.name|refusals\.|fittings\.(materials\.aluminium|runName))/;
 
 const PATHS: Record<'en' | 'de', [string, string][]> = { en: [], de: [] };
 const said: { path: string; english: string; german: string }[] = [];
@@ -115,7 +46,7 @@ describe('German', () => {
   });
 
   it('holds no English word, no hole, and calls nothing safe', () => {
-    const texts = said.map(({ german }) => german);
+    const texts = said.map(({ german }) => german.replace(TITLES, ''));
     expect(texts.filter((text) => ENGLISH.test(text))).toEqual([]);
     expect(texts.filter((text) => HOLES.test(text))).toEqual([]);
     expect(texts.filter((text) => /\bsicher(e|er|es|en)?\b|\bdu\b/.test(text))).toEqual([]);
@@ -143,6 +74,40 @@ describe('German', () => {
     expect(languageFor('auto', ['fr', 'de-AT', 'en'])).toBe('de');
     expect(languageFor('auto', ['den', 'en'])).toBe('en');
     expect(measuresFor('auto', ['de'])).toEqual({ showLength: 'm', sizeSystem: 'mm2' });
+  });
+});
+
+/** Documents that go by the title they were published under. */
+const TITLES =
+  /^(ASTM B\d+|SAE J\d+( \/ J\d+)?|IEC 60\d+(-\d+)*|NFPA 70 \(NEC\)( \d+\.\d+\(\w\))?|NBS Handbook 100, Copper Wire Tables|FAA AC 43\.13-1B|ISO \d+(-\d)?(:\d{4})?|CTA-2006|33 CFR 183\.\d+|US Coast Guard Electrical System Compliance Guideline|BS 7671|Industrial Power Engineering and Applications Handbook|ABYC E-11|FCS 1362:2010|UL 248-15|EN 50342-1|DIN 43539-2)(?=,|$)/;
+
+describe('a source in German', () => {
+  const sources: [id: string, source: Source][] = Object.entries(SOURCES);
+  beforeAll(() => speakIn('de'));
+
+  it.each(sources)('%s: the title as published, all that is ours in German', (id, { document, section }) => {
+    const german = full.sourceLine(id as SourceId);
+    const isTitle = document.replace(TITLES, '') === '';
+    if (isTitle) expect(german.startsWith(document)).toBe(true);
+    else expect(german.startsWith(document)).toBe(false);
+    const own = `${isTitle ? '' : document} ${section ?? ''}`;
+    const words = own.match(/\b[a-z]{4,}\b/g) ?? [];
+    expect(words.filter((word) => new RegExp(`\\b${word}\\b`).test(german))).toEqual([]);
+    if (section !== undefined && /[a-z]{3}/.test(section)) expect(german).not.toContain(section);
+  });
+
+  it('keeps every figure, with a decimal comma', () => {
+    const figures = (text: string) =>
+      [...text.matchAll(/\d+(?:[.,]\d+)*/g)].map(([figure]) => figure.replace(/,/g, '.'));
+    for (const [id, { document, section = '' }] of sources) {
+      const german = full.sourceLine(id as SourceId);
+      // '20 hour rate', 'second hand': what is said in words stays in words
+      expect([id, figures(german).sort()]).toEqual([id, figures(`${document}, ${section}`).sort()]);
+    }
+    expect(full.sourceLine('iec60364part433')).toBe('IEC 60364-4-43, 433.1, I2 <= 1,45 Iz (aus dem Gedächtnis)');
+    expect(full.sourceLine('commonPractice')).toBe('Übliche Praxis (aus dem Gedächtnis)');
+    expect(full.sourceNote('userTold')).toBe('Angabe des Benutzers (unsere Wahl)');
+    expect(full.sourceNote('am Auto gemessen')).toBe('am Auto gemessen');
   });
 });
 

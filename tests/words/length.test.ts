@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BareUnit, parseLength, parseNumber } from '../../src/words/length.ts';
+import { type BareUnit, parseLength } from '../../src/words/length.ts';
+import { parseNumber } from '../../src/words/number.ts';
 import { unitsOf } from '../../src/words/units.ts';
 
 const BOUNDS = { minM: 0, maxM: 100 };

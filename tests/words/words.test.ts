@@ -1,6 +1,3 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/answer.ts';
 import { SOURCES } from '../../src/calc/sources.ts';
@@ -9,6 +6,7 @@ import type { OpenCode } from '../../src/plan/openReason.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { words } from '../../src/words/full.ts';
 import { defaultName, nameOfId, runTitle } from '../../src/words/index.ts';
+import { writtenTexts } from './written.ts';
 
 /** Every reason, held complete by the compiler. */
 const OPEN_CODES = Object.keys({
@@ -51,23 +49,9 @@ const OPEN_CODES = Object.keys({
   selfJoin: true,
 } satisfies Record<OpenCode, true>);
 
-const WORDS = fileURLToPath(new URL('../../src/words', import.meta.url));
-
-/** Every text in the words as written down, comments taken out. */
-function writtenTexts(): string[] {
-  return readdirSync(WORDS, { recursive: true, encoding: 'utf8' })
-    .filter((name) => name.endsWith('.ts'))
-    .map((name) =>
-      readFileSync(join(WORDS, name), 'utf8')
-        .replace(/\/\*[\s\S]*?\*\//g, '')
-        .replace(/(^|\s)\/\/[^\n]*/g, '$1'),
-    )
-    .flatMap((code) => code.match(/'(?:[^'\\\n]|\\.)*'|"(?:[^"\\\n]|\\.)*"|`(?:[^`\\]|\\.)*`/g) ?? []);
-}
-
 describe('what is never said', () => {
   it('no text calls anything safe', () => {
-    const texts = writtenTexts();
+    const texts = writtenTexts('src/words');
     expect(texts.length).toBeGreaterThan(300);
     expect(texts.filter((text) => /safe/i.test(text))).toEqual([]);
   });

@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { startPlan } from '../../desk/acts/startPlan.ts';
 import { choice } from '../../look/choices.ts';
 import { DEFAULT_OUTLINES } from '../../plan/outline.ts';
+import { mirroredOutline } from '../../plan/ownOutline.ts';
 import { MAX_NAME, type Outline } from '../../plan/schema.ts';
 import type { UsualStart } from '../../plan/usualStart.ts';
 import { words } from '../../words/full.ts';
@@ -25,16 +26,16 @@ export default function NewPlanDialog({ templates, onClose }: { templates?: Temp
   const desk = useDeskStore();
   const [outline, setOutline] = useState<Sized>(DEFAULT_OUTLINES.panelVan);
   const [name, setName] = useState('');
-  const [isRight, setRight] = useState(false);
+  // null until a side is told: a vehicle is then left-hand drive, and a template what it was kept as
+  const [isRight, setRight] = useState<boolean | null>(null);
   const [start, setStart] = useState(NOTHING);
   const form = useRef<HTMLFormElement>(null);
   const { newPlanDialog: newPlan, fittings } = words;
   const kind = outline.kind === 'bench' ? 'bench' : outline.body;
   const problem = sizeProblem(outline);
 
-  const begin = (title: string, on: Outline) => {
+  const begin = (title: string, on: Outline, mirrored: boolean) => {
     const measures = measuresFor(choice('language'), navigator.languages);
-    const mirrored = isRight && on.kind !== 'bench';
     startPlan(desk, { ...measures, name: title, outline: on, mirrored }, { ...start, nameOf: defaultName });
     onClose();
   };
@@ -46,19 +47,31 @@ export default function NewPlanDialog({ templates, onClose }: { templates?: Temp
         className="fields"
         onSubmit={(event) => {
           event.preventDefault();
-          if (!focusFirstInvalid(form.current)) begin(name === '' ? fittings.outlines[kind] : name, outline);
+          const title = name === '' ? fittings.outlines[kind] : name;
+          if (!focusFirstInvalid(form.current)) begin(title, outline, kind !== 'bench' && isRight === true);
         }}
       >
         <VehicleTiles kind={kind} onTake={(taken) => setOutline(DEFAULT_OUTLINES[taken])} />
         {templates === undefined ? null : (
-          <TemplateTiles templates={templates} onStart={(template) => begin(template.name, template.outline)} />
+          <TemplateTiles
+            templates={templates}
+            onStart={(kept) => {
+              const mirrored = isRight ?? kept.mirrored;
+              begin(kept.name, mirrored === kept.mirrored ? kept.outline : mirroredOutline(kept.outline), mirrored);
+            }}
+          />
         )}
         {outline.kind === 'bench' ? null : (
           <fieldset className="choices">
             <legend>{newPlan.drive}</legend>
             {([false, true] as const).map((right) => (
               <label key={String(right)} className="choice">
-                <input type="radio" name="drive" checked={isRight === right} onChange={() => setRight(right)} />
+                <input
+                  type="radio"
+                  name="drive"
+                  checked={(isRight ?? false) === right}
+                  onChange={() => setRight(right)}
+                />
                 <span>{right ? newPlan.right : newPlan.left}</span>
               </label>
             ))}
@@ -67,11 +80,6 @@ export default function NewPlanDialog({ templates, onClose }: { templates?: Temp
         <StartFields start={start} onTake={setStart} />
         <TextField label={newPlan.name} value={name} maxLength={MAX_NAME} onTake={setName} />
         <OutlineSizes outline={outline} onTake={setOutline} />
-        {problem === null ? null : (
-          <p className="error" role="alert">
-            {problem}
-          </p>
-        )}
         <p className="hint">{newPlan.kept}</p>
         <div className="dialog-foot">
           <button type="button" onClick={onClose}>

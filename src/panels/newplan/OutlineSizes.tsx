@@ -20,19 +20,33 @@ const BENCH_SIZES = [
   ['widthM', 0.3, 5],
 ] as const satisfies readonly (readonly [keyof OutlineOf<'bench'>, number, number])[];
 
-/** What does not go together in the sizes told, in words; null when all does. */
-export function sizeProblem(outline: Sized): string | null {
+interface Problem {
+  /** The field it is said at. */
+  readonly at: keyof OutlineOf<'vehicle'>;
+  readonly text: string;
+}
+
+/** What does not go together in the sizes told; null when all does. */
+export function sizeProblem(outline: Sized): Problem | null {
   if (outline.kind === 'bench') return null;
   const { bayTooLong, axlesTooFar } = words.newPlanDialog;
-  if (outline.bayM + outline.cabM >= outline.lengthM) return bayTooLong;
-  return outline.frontAxleM + outline.wheelbaseM >= outline.lengthM ? axlesTooFar : null;
+  const { lengthM, bayM, cabM, frontAxleM, wheelbaseM } = outline;
+  if (bayM + cabM >= lengthM) return { at: 'cabM', text: bayTooLong };
+  return frontAxleM + wheelbaseM >= lengthM ? { at: 'wheelbaseM', text: axlesTooFar } : null;
 }
 
 /** The measures of the vehicle or the board: middling ones until somebody tapes them. */
 export function OutlineSizes({ outline, onTake }: { outline: Sized; onTake: (outline: Sized) => void }) {
   const { newPlanDialog: text } = words;
+  const problem = sizeProblem(outline);
   return (
-    <details className="fold">
+    <details
+      className="fold"
+      onToggle={({ currentTarget }) => {
+        // what is wrong is never folded away
+        if (problem !== null) currentTarget.open = true;
+      }}
+    >
       <summary>{text.sizes}</summary>
       <p className="hint">{text.sizesHint}</p>
       <div className="field-grid">
@@ -54,6 +68,7 @@ export function OutlineSizes({ outline, onTake }: { outline: Sized; onTake: (out
                 valueM={outline[field]}
                 minM={minM}
                 maxM={maxM}
+                problem={problem?.at === field ? problem.text : null}
                 onTake={(m) => m !== null && onTake({ ...outline, [field]: m })}
               />
             ))}

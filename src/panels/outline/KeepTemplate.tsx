@@ -4,9 +4,16 @@ import { words } from '../../words/full.ts';
 import { TextField } from '../controls/TextField.tsx';
 import type { TemplateFiles } from './templates.ts';
 
+interface KeepTemplateProps {
+  outline: Outline;
+  mirrored: boolean;
+  name: string;
+  isFaulty: boolean;
+  templates: TemplateFiles;
+}
+
 /** Keeps the outline by name, to begin other plans with. */
-export function KeepTemplate(props: { outline: Outline; name: string; isFaulty: boolean; templates: TemplateFiles }) {
-  const { outline, isFaulty, templates } = props;
+export function KeepTemplate({ outline, mirrored, isFaulty, templates, ...props }: KeepTemplateProps) {
   const [name, setName] = useState(props.name);
   const [said, setSaid] = useState('');
   const { outlineEditor: say } = words;
@@ -16,7 +23,7 @@ export function KeepTemplate(props: { outline: Outline; name: string; isFaulty: 
       <button
         type="button"
         disabled={isFaulty || name === ''}
-        onClick={async () => setSaid((await templates.keep(name, outline)) ? say.kept(name) : say.notKept)}
+        onClick={async () => setSaid((await templates.keep(name, outline, mirrored)) ? say.kept(name) : say.notKept)}
       >
         {say.keep}
       </button>

@@ -1,7 +1,7 @@
 import './outline.css';
 import { useState } from 'react';
 import { commit } from '../../desk/edit.ts';
-import { changeSheet } from '../../plan/edits/changeSheet.ts';
+import { changeOutline, sheetsOfVehicle } from '../../plan/edits/changeOutline.ts';
 import { ownFault, ownFrom, stretched } from '../../plan/ownOutline.ts';
 import type { Outline, OutlineOf, Sheet } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
@@ -67,6 +67,7 @@ function Sizes({ own, onTake }: { own: Own; onTake: (own: Own) => void }) {
 function Editor({ sheet, templates }: { sheet: Sheet; templates: TemplateFiles }) {
   const desk = useDeskStore();
   const planName = useDesk((state) => state.plan.name);
+  const shownOn = useDesk((state) => sheetsOfVehicle(state.plan, sheet.id).length);
   const steps = useSteps<Own>(ownFrom(sheet.outline));
   const [wished, setCorner] = useState(0);
   const [isRefused, setRefused] = useState(false);
@@ -82,8 +83,9 @@ function Editor({ sheet, templates }: { sheet: Sheet; templates: TemplateFiles }
   const close = () => desk.setState({ outlineOf: null });
   const use = () => {
     const outline: Outline = own;
+    const act = shownOn > 1 ? 'outlineOfAll' : 'outline';
     const isSame = JSON.stringify(sheet.outline) === JSON.stringify(outline);
-    if (isSame || commit(desk, 'outline', (plan) => changeSheet(plan, sheet.id, { outline }))) close();
+    if (isSame || commit(desk, act, (plan) => changeOutline(plan, sheet.id, outline))) close();
     else setRefused(true);
   };
   return (
@@ -114,7 +116,7 @@ function Editor({ sheet, templates }: { sheet: Sheet; templates: TemplateFiles }
           {say.cancel}
         </button>
         <button type="button" className="strong" disabled={fault !== null} onClick={use}>
-          {say.use}
+          {shownOn > 1 ? say.onAllSheets(shownOn) : say.use}
         </button>
       </header>
       <EdgePicture own={own} selected={corner} onTake={take} onSelect={setCorner} />
@@ -128,7 +130,13 @@ function Editor({ sheet, templates }: { sheet: Sheet; templates: TemplateFiles }
         )}
         <CornerFields own={own} index={corner} onTake={take} onSelect={setCorner} />
         <Sizes own={own} onTake={take} />
-        <KeepTemplate outline={own} name={planName} isFaulty={fault !== null} templates={templates} />
+        <KeepTemplate
+          outline={own}
+          mirrored={sheet.mirrored}
+          name={planName}
+          isFaulty={fault !== null}
+          templates={templates}
+        />
       </div>
     </section>
   );

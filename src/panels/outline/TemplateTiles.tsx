@@ -7,8 +7,8 @@ import { Picture } from '../picture/Picture.tsx';
 import { useDeskStore } from '../useDesk.ts';
 import type { TemplateEntry, TemplateFiles } from './templates.ts';
 
-function TemplatePicture({ outline }: Pick<TemplateEntry, 'outline'>) {
-  return <Picture {...drawOutline(newSheet({ id: 'template', name: '', outline, mirrored: false }))} />;
+function TemplatePicture({ outline, mirrored }: TemplateEntry) {
+  return <Picture {...drawOutline(newSheet({ id: 'template', name: '', outline, mirrored }))} />;
 }
 
 interface TemplateTilesProps {
@@ -57,8 +57,9 @@ export function TemplateTiles({ templates, onStart }: TemplateTilesProps) {
       {kept.map((template) => (
         <span key={template.id} className="template">
           <button type="button" className="template-start" onClick={() => onStart(template)}>
-            <TemplatePicture outline={template.outline} />
+            <TemplatePicture {...template} />
             <span>{template.name}</span>
+            {template.mirrored ? <span className="hint">{words.newPlanDialog.right}</span> : null}
           </button>
           <button type="button" aria-label={say.remove(template.name)} onClick={() => void remove(template)}>
             {say.removeShort}

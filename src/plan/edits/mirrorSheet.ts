@@ -1,10 +1,11 @@
 import * as v from 'valibot';
+import { mirroredOutline } from '../ownOutline.ts';
 import { roundPoint } from '../round.ts';
 import { type Plan, type Point, pointSchema } from '../schema.ts';
 
 /**
- * Turns a sheet from left- to right-hand drive or back: everything drawn on it changes sides, locked things too, since
- * no length changes. Pictures stay as they were taken.
+ * Turns a sheet from left- to right-hand drive or back: everything drawn on it changes sides, the edge of an outline
+ * of one's own and locked things too, since no length changes. Pictures stay as they were taken.
  */
 export function mirrorSheet(plan: Plan, sheetId: string): Plan {
   const sheet = plan.sheets.find(({ id }) => id === sheetId);
@@ -22,7 +23,9 @@ export function mirrorSheet(plan: Plan, sheetId: string): Plan {
     items.map((item) => (flips && item.sheetId === sheetId ? change(item) : item));
   const mirrored: Plan = {
     ...plan,
-    sheets: plan.sheets.map((other) => (other === sheet ? { ...sheet, mirrored: !sheet.mirrored } : other)),
+    sheets: plan.sheets.map((other) =>
+      other === sheet ? { ...sheet, outline: mirroredOutline(sheet.outline), mirrored: !sheet.mirrored } : other,
+    ),
     fittings: onSheet(plan.fittings, (fitting) => ({ ...fitting, at: flip(fitting.at) })).map((fitting) =>
       flips && fitting.kind === 'continuation' && fitting.other.sheetId === sheetId
         ? { ...fitting, other: { sheetId, at: flip(fitting.other.at) } }

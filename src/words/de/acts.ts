@@ -19,22 +19,25 @@ const ACTS: Readonly<Record<string, string>> = {
   addOutput: 'Abgang hinzufügen bei {}',
   removeOutput: 'Abgang entfernen bei {}',
   settings: 'Einstellungen ändern',
+  propose: 'Zuleitung vorschlagen',
   accept: '{} annehmen',
   acceptAll: 'vorgeschlagene Zuleitung annehmen',
+  refuse: '{} ablehnen',
+  refuseAll: 'vorgeschlagene Zuleitung ablehnen',
   mirror: 'Lenkradseite tauschen',
   addSheet: 'Blatt hinzufügen',
   removeSheet: 'Blatt löschen',
   renameSheet: 'Blatt umbenennen',
-  continue: 'auf anderem Blatt fortsetzen',
+  continue: '{} auf anderem Blatt fortsetzen',
+  outlineOfAll: 'Umriss auf allen Blättern des Fahrzeugs ändern',
   outline: 'Umriss ändern',
   alternative: 'Variante annehmen',
 };
 
 /** 'Hauptsicherung bewegen'. An act without words is said as it is. */
 export function act(id: string | null, what: string | null): string {
-  const form = ACTS[id ?? ''] ?? id ?? '';
-  if (what === null) return form.replace(/( in| bei)? ?\{\} ?/, '');
-  return form.includes('{}') ? form.replace('{}', () => what) : `${form}: ${what}`;
+  const form = ACTS[id ?? ''] ?? `${id ?? ''}: {}`;
+  return what === null ? form.replace(/( in| bei|:)? ?\{\} ?/, '') : form.replace('{}', () => what);
 }
 
 const steps = (depth: number): string => `${depth} ${depth === 1 ? 'Schritt' : 'Schritte'}`;

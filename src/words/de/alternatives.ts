@@ -25,7 +25,6 @@ const none: Readonly<Record<AlternativeId, string>> = {
 export const alternatives = {
   label: 'Varianten',
   open: 'Varianten',
-  close: 'Varianten schließen',
   hint: 'Jede ist der ganze Plan, neu berechnet. Nichts ändert sich, bis eine angenommen wird, und auch das lässt sich rückgängig machen.',
   present: 'Wie es ist',
   figure: 'Wert',
@@ -37,6 +36,8 @@ export const alternatives = {
   found: 'Neu gefunden',
   same: 'gleich',
   nothing: 'nichts',
+  better: 'besser',
+  worse: 'schlechter',
   accept: 'Annehmen',
   acceptOf: (name: string) => `Annehmen: ${name}`,
   which: 'Zu ersetzende Endstufe',

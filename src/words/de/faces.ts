@@ -80,6 +80,10 @@ export const customer = {
   },
   covers: (from: string, to: readonly string[]) =>
     `Berührt die Leitung von ${from} nach ${listed(to)} je blankes Metall, schaltet diese Sicherung den Strom ab, bevor die Leitung Schaden nimmt.`,
+  coversShared: (from: string, to: readonly string[], ahead: string) =>
+    `Sie wacht zusammen mit ${ahead} über die Leitung von ${from} nach ${listed(to)}: eine von beiden schaltet den Strom ab, bevor die Leitung Schaden nimmt. Dass diese zuerst öffnet, belegen die Grenzwerte der Sicherungsnorm nicht.`,
+  coversUnshown: (from: string, to: readonly string[]) =>
+    `Sie wacht über die Leitung von ${from} nach ${listed(to)}. Dass sie in jedem Fall öffnet, bevor diese Leitung Schaden nimmt, belegen die Grenzwerte der Sicherungsnorm nicht.`,
   coversOpen: 'Welche Leitung sie schützt, ist noch zu klären.',
   before: (length: string) => `Die ${length} davor haben keine eigene Sicherung.`,
   bare: (source: string, length: string) => `${length} Leitung ab ${source} haben noch keine Sicherung.`,

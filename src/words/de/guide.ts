@@ -11,6 +11,9 @@ export const guide = {
   isNow: 'jetzt',
   isOpen: 'noch offen',
   stepsLabel: 'Schritte',
+  putBack: 'Zurücklegen',
+  drawing:
+    'Den Anschluss antippen, an dem die Leitung beginnt, dann den, an dem sie endet. Ein Tippen dazwischen ist ein Knick.',
   steps: {
     plan: {
       title: 'ein eigener Plan',
@@ -21,11 +24,13 @@ export const guide = {
       title: 'die Batterie',
       text: 'Die Batterie dorthin setzen, wo sie im Auto sitzt: jede Länge zählt von dort.',
       act: 'Batterie nehmen',
+      held: 'Die Batterie ist in der Hand: antippen, wo sie im Auto sitzt.',
     },
     amplifier: {
       title: 'die Endstufe',
       text: 'Die Endstufe setzen und ihre Nennleistung eingeben: sie bestimmt den Strom, und der Strom alles Weitere.',
       act: 'Endstufe nehmen',
+      held: 'Die Endstufe ist in der Hand: antippen, wo sie im Auto sitzt.',
       actTell: 'Leistung eingeben',
     },
     feed: {
@@ -39,6 +44,7 @@ export const guide = {
       title: 'die Masse',
       text: 'Jede Endstufe in der Nähe mit blankem Metall der Karosserie verbinden: was hineinfließt, muss zurückfließen.',
       act: 'Massepunkt nehmen',
+      held: 'Der Massepunkt ist in der Hand: blankes Metall nahe der Endstufe antippen.',
       actDraw: 'Masseleitung zeichnen',
     },
     tape: {

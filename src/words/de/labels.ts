@@ -40,6 +40,7 @@ export const shelf = {
   bigFingers: 'Große Finger',
   tools: 'Werkzeuge',
   closeTools: 'Werkzeuge schließen',
+  inHand: (what: string) => `, in der Hand: ${what}`,
 } as const;
 
 export const refusals = {
@@ -55,6 +56,7 @@ export const saveStates = {
   idle: '',
   saving: 'Wird gespeichert...',
   saved: 'In diesem Browser gespeichert',
+  savedShort: 'Gespeichert',
   failed: 'Nicht gespeichert: Datei speichern',
   example: 'Beispiel: die erste Änderung macht eine eigene Kopie daraus',
 } as const;

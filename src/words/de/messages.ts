@@ -19,9 +19,16 @@ export const messages = {
     `Der neueste gespeicherte Stand war beschädigt. Offen ist der Stand vom ${clock(Number(params.time ?? 0))}.`,
   savedDamaged: () => 'Der gespeicherte Plan war beschädigt. Dafür ist das Beispiel offen.',
   exampleMissing: () => 'Das Beispiel ließ sich nicht laden. Offen ist ein leerer Plan.',
+  handMissing: () =>
+    'In der Zeichnung lässt sich noch nichts bewegen: Ein Teil der Seite wurde nicht geladen. Was der Finger tut, geht nicht verloren; bei der nächsten Berührung wird es erneut versucht.',
   planDeleted: (params: MessageParams) => `${nameOf(params)} gelöscht.`,
+  refused: ({ count = 1 }: MessageParams) => `${count} ${count === 1 ? 'Teil' : 'Teile'} abgelehnt.`,
   fileOpened: (params: MessageParams) => `${nameOf(params)} ist offen.`,
   fileSaved: (params: MessageParams) => `${nameOf(params)} als Datei gespeichert.`,
+  fileSavedWithout: ({ name = '', count = 1 }: MessageParams) =>
+    count === 1
+      ? `${name} als Datei gespeichert, ohne das nur vorgeschlagene Teil.`
+      : `${name} als Datei gespeichert, ohne die ${count} nur vorgeschlagenen Teile.`,
 };
 
 export const messageActs = { undo: 'Rückgängig', dismiss: 'Ausblenden' } as const;

@@ -107,6 +107,9 @@ const REASONS: Readonly<Record<OpenCode | 'unreadable', OpenWords>> = {
   selfJoin: { what: () => 'eine Leitung beginnt und endet am selben Anschluss', remedy: EARLIER },
 };
 
+/** Where a file says what it is: that it is no plan, or of which version, is wrong with the whole of it. */
+const OF_THE_WHOLE: ReadonlySet<string> = new Set(['format', 'version']);
+
 const isKnown = (code: string): code is OpenCode | 'unreadable' => Object.hasOwn(REASONS, code);
 
 /** 'Nicht geöffnet: „x“ fehlt, bei fittings[3] (Endstufe hinten). Eine frühere Kopie der Datei öffnen.' */
@@ -115,7 +118,7 @@ export function refused(params: Params): string {
   const reason = REASONS[isKnown(code) ? code : 'notAPlan'];
   const where = told(params, 'where', '');
   const name = told(params, 'name', '');
-  const place = where === '' ? '' : `, bei ${where}${name === '' ? '' : ` (${name})`}`;
+  const place = where === '' || OF_THE_WHOLE.has(where) ? '' : `, bei ${where}${name === '' ? '' : ` (${name})`}`;
   return `Nicht geöffnet: ${reason.what(params)}${place}. ${reason.remedy}`;
 }
 

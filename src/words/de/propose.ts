@@ -12,6 +12,7 @@ const WHY: Readonly<Record<WhyProposed, string>> = {
   groundBeside: 'ein kurzer Rückweg daneben',
   groundSource: 'der Minuspol ist mit nichts verbunden',
   feeds: 'ein Teil des Weges dorthin',
+  moved: 'von Hand verlegt',
 };
 
 export const proposing = {

@@ -10,6 +10,7 @@ export const sheets = {
   remove: 'Blatt löschen',
   removeRefused: 'Etwas darauf oder eine Leitung dorthin ist gesperrt. Erst entsperren.',
   done: 'Fertig',
+  outlineOfAll: 'Der Umriss wurde auf allen Blättern dieses Fahrzeugs geändert.',
 } as const;
 
 export const continuation = {
@@ -44,6 +45,7 @@ export const outlineEditor = {
   },
   refused: 'Der Umriss passt nicht in seine Grenzen und wurde nicht übernommen.',
   use: 'Für dieses Blatt nehmen',
+  onAllSheets: (sheets: number) => `Für alle ${sheets} Blätter dieses Fahrzeugs nehmen`,
   cancel: 'Abbrechen',
   templateName: 'Name der Vorlage',
   keep: 'Als Vorlage speichern',

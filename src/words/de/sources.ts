@@ -1,10 +1,14 @@
 import { SOURCES, type SourceId } from '../../calc/sources.ts';
 import { trusts } from './assumptions.ts';
+import { documents, sections } from './sourceNames.ts';
 
-/** '33 CFR 183.425, Table 5 (veröffentlicht)'. A source is named by its document whatever the language. */
+const hasSection = (id: SourceId): id is keyof typeof sections => Object.hasOwn(sections, id);
+
+/** '33 CFR 183.425, Tabelle 5 (veröffentlicht)'. */
 export function sourceLine(id: SourceId): string {
-  const { document, section, trust }: { document: string; section?: string; trust: keyof typeof trusts } = SOURCES[id];
-  return `${section === undefined ? document : `${document}, ${section}`} (${trusts[trust]})`;
+  const { document, trust } = SOURCES[id];
+  const named = documents[id] ?? document;
+  return `${hasSection(id) ? `${named}, ${sections[id]}` : named} (${trusts[trust]})`;
 }
 
 const isSourceId = (text: string): text is SourceId => Object.hasOwn(SOURCES, text);

@@ -24,6 +24,13 @@ export const summary = {
   assumptions: 'Verwendete Annahmen',
   times: (n: number) => `(${n}-mal)`,
   checked: 'Was geprüft wurde',
+  checkedTopics: {
+    protection: 'Sicherungen und was sie schützen',
+    cable: 'Leitungen',
+    power: 'Strom für die Endstufen',
+    ground: 'Masse',
+    detail: 'Einzelheiten',
+  },
   checkedWords: {
     clearingTime: 'Ausschaltzeit',
     prospectiveCurrent: 'Kurzschlussstrom',

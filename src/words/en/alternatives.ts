@@ -3,14 +3,14 @@ import type { AlternativeId } from '../../plan/alternatives/alternative.ts';
 
 const names: Readonly<Record<AlternativeId, string>> = {
   thickerFeed: 'Thicker feed',
-  copperClad: 'Copper-clad aluminium',
+  copperClad: 'Copper-clad aluminum',
   secondBattery: 'Second battery',
   otherAmplifier: 'Other amplifier',
 };
 
 const what: Readonly<Record<AlternativeId, string>> = {
   thickerFeed: 'The feed one size of the stock larger, bought marked with the same class.',
-  copperClad: 'Every added cable of aluminium clad with 10 % copper.',
+  copperClad: 'Every added cable of aluminum clad with 10 % copper.',
   secondBattery: 'A second battery beside the largest amplifier, with its own fuse and ground.',
   otherAmplifier: 'Another output in the place of one amplifier.',
 };
@@ -25,7 +25,6 @@ const none: Readonly<Record<AlternativeId, string>> = {
 export const alternatives = {
   label: 'Alternatives',
   open: 'Alternatives',
-  close: 'Close the alternatives',
   hint: 'Each is the whole plan, worked out anew. Nothing changes until one is accepted, and that can be undone.',
   present: 'As it is',
   figure: 'Figure',
@@ -37,6 +36,8 @@ export const alternatives = {
   found: 'Newly found',
   same: 'same',
   nothing: 'nothing',
+  better: 'better',
+  worse: 'worse',
   accept: 'Accept',
   acceptOf: (name: string) => `Accept: ${name}`,
   which: 'Amplifier to replace',

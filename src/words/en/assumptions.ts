@@ -9,7 +9,7 @@ const SETTINGS: Readonly<Record<string, string>> = {
   jointOhm: 'resistance of a joint',
   linkDropV: 'drop across a fuse-link at its rating',
   bayC: 'ambient in the engine bay',
-  wingC: 'ambient along a wing',
+  wingC: 'ambient along a fender',
   hotC: 'ambient beside hot parts',
   cabinC: 'ambient in the cabin',
   cargoC: 'ambient in the cargo space',

@@ -47,7 +47,7 @@ export const classFace = {
 const PLACES: Readonly<Record<Zone, string | null>> = {
   auto: null,
   bay: 'in the engine bay',
-  wing: 'along a wing',
+  wing: 'along a fender',
   hot: 'beside hot parts',
   cabin: 'in the cabin',
   cargo: 'in the cargo space',
@@ -80,6 +80,10 @@ export const customer = {
   },
   covers: (from: string, to: readonly string[]) =>
     `If the cable from ${from} to ${listed(to)} ever touches bare metal, this fuse cuts the current off before the cable is damaged.`,
+  coversShared: (from: string, to: readonly string[], ahead: string) =>
+    `It guards the cable from ${from} to ${listed(to)} together with ${ahead}: one of the two cuts the current off before the cable is damaged. The limits of the fuse standard do not show that this one opens first.`,
+  coversUnshown: (from: string, to: readonly string[]) =>
+    `It guards the cable from ${from} to ${listed(to)}. The limits of the fuse standard do not show that it always opens before that cable is damaged.`,
   coversOpen: 'Which cable it protects is still to be settled.',
   before: (length: string) => `The ${length} before it has no fuse of its own.`,
   bare: (source: string, length: string) => `${length} of cable from ${source} has no fuse yet.`,

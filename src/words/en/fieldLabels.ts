@@ -33,7 +33,7 @@ export const fieldLabels = {
     supplyInputs: field('Power inputs', 'A second pair of supply and ground terminals, joined to the first inside.'),
     inputsOf: { one: 'One pair of terminals', two: 'Two pairs of terminals' },
     inputsInUse: 'The second pair has a run on it. Delete that run first.',
-    idleA: field('Current when on and silent, A', 'In its data sheet. Counts towards the charging balance.'),
+    idleA: field('Current when on and silent, A', 'In its data sheet. Counts toward the charging balance.'),
     duty: field(
       'Duty of its own, 0.01 to 1',
       "Mean over peak power of what it plays. Empty: as the plan's settings say.",
@@ -85,7 +85,7 @@ export const fieldLabels = {
     strandsTake: (gauge: string) => `Take it as ${gauge}`,
     strandsTooSmall: 'Thinner than every size known here.',
     clearStrands: 'Forget the strands',
-    copperThrough: field('Copper all through', 'Scrape a strand: silver under the red is aluminium.'),
+    copperThrough: field('Copper all through', 'Scrape a strand: silver under the red is aluminum.'),
     bundled: field('Cables in the bundle, this one too', 'Under load and tied together, they warm each other.'),
     bendRadiusMm: field('Tightest bend, radius in mm', 'As it will be laid. Empty: not told, and not checked.'),
     joints: 'Joints, as measured',

@@ -9,7 +9,7 @@ export const fittingCautions: Readonly<Record<FittingKind, string | null>> = {
   amplifier: null,
   ground: 'Bare metal, a bolt of its own: never a seat belt, airbag, brake or steering bolt.',
   breaker: 'Open while you work. One that trips again has a reason: find it before you close it a third time.',
-  bus: 'A cover over every live stud. A dropped spanner bridges two bars.',
+  bus: 'A cover over every live stud. A dropped wrench bridges two bars.',
   reducer: null,
   load: null,
   alternator:

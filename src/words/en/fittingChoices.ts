@@ -11,7 +11,7 @@ const runKinds: Readonly<Record<RunKind, string>> = {
 const zones: Readonly<Record<Zone, string>> = {
   auto: 'From the outline',
   bay: 'Engine bay',
-  wing: 'Along a wing',
+  wing: 'Along a fender',
   hot: 'Beside hot parts',
   cabin: 'Cabin',
   cargo: 'Cargo space',
@@ -39,17 +39,17 @@ const linkFamilies: Readonly<Record<LinkFamily, string>> = {
 
 const materials = {
   copper: 'Copper',
-  cca10: 'Copper-clad aluminium, 10 %',
-  cca15: 'Copper-clad aluminium, 15 %',
-  aluminium: 'Aluminium',
+  cca10: 'Copper-clad aluminum, 10 %',
+  cca15: 'Copper-clad aluminum, 15 %',
+  aluminium: 'Aluminum',
 } as const;
 
 const ampClasses = { D: 'Class D', AB: 'Class AB' } as const;
 
 const outlines: Readonly<Record<Body | 'own' | 'bench', string>> = {
   hatchback: 'Hatchback',
-  saloon: 'Saloon',
-  estate: 'Estate',
+  saloon: 'Sedan',
+  estate: 'Station wagon',
   pickup: 'Pickup',
   panelVan: 'Panel van',
   smallBus: 'Small bus',

@@ -12,6 +12,8 @@ export const guide = {
   isNow: 'now',
   isOpen: 'still to do',
   stepsLabel: 'Steps',
+  putBack: 'Put it back',
+  drawing: 'Tap the terminal where the cable starts, then the one where it ends. A tap between them is a bend.',
   steps: {
     plan: {
       title: 'a plan of your own',
@@ -22,11 +24,13 @@ export const guide = {
       title: 'the battery',
       text: 'Place the battery where it sits in the car: every length counts from there.',
       act: 'Take a battery',
+      held: 'The battery is in your hand: tap where it sits in the car.',
     },
     amplifier: {
       title: 'the amplifier',
       text: 'Place the amplifier and enter its rated output: it sets the current, and so everything else.',
       act: 'Take an amplifier',
+      held: 'The amplifier is in your hand: tap where it sits in the car.',
       actTell: 'Enter its output',
     },
     feed: {
@@ -40,6 +44,7 @@ export const guide = {
       title: 'the grounds',
       text: 'Join each amplifier to bare body metal close by: what flows in must flow back.',
       act: 'Take a ground point',
+      held: 'The ground point is in your hand: tap bare metal close to the amplifier.',
       actDraw: 'Draw the ground cable',
     },
     tape: {

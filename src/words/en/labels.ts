@@ -40,6 +40,8 @@ export const shelf = {
   bigFingers: 'Big fingers',
   tools: 'Tools',
   closeTools: 'Close tools',
+  /** After 'Tools', for who does not see the symbol. */
+  inHand: (what: string) => `, in the hand: ${what}`,
 } as const;
 
 export const refusals = {
@@ -55,6 +57,7 @@ export const saveStates = {
   idle: '',
   saving: 'Keeping...',
   saved: 'Kept in this browser',
+  savedShort: 'Kept',
   failed: 'Not kept: save a file',
   example: 'Example: your first change makes it your own copy',
 } as const;

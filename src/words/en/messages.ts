@@ -20,9 +20,16 @@ export const messages = {
     `The newest saved state was damaged. The one from ${clock(Number(params.time ?? 0))} is open.`,
   savedDamaged: () => 'The saved plan was damaged. The example is open instead.',
   exampleMissing: () => 'The example could not be loaded. An empty plan is open.',
+  handMissing: () =>
+    'Nothing on the sketch can be moved yet: part of the page could not be loaded. What you do is kept, and the next touch tries again.',
   planDeleted: (params: MessageParams) => `${nameOf(params)} deleted.`,
+  refused: ({ count = 1 }: MessageParams) => `${count} ${count === 1 ? 'part' : 'parts'} refused.`,
   fileOpened: (params: MessageParams) => `${nameOf(params)} is open.`,
   fileSaved: (params: MessageParams) => `${nameOf(params)} saved as a file.`,
+  fileSavedWithout: ({ name = '', count = 1 }: MessageParams) =>
+    count === 1
+      ? `${name} saved as a file, without the part that is only proposed.`
+      : `${name} saved as a file, without the ${count} parts that are only proposed.`,
 };
 
 export const messageActs = { undo: 'Undo', dismiss: 'Dismiss' } as const;

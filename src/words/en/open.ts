@@ -106,6 +106,9 @@ const REASONS: Readonly<Record<OpenCode | 'unreadable', OpenWords>> = {
   selfJoin: { what: () => 'a run starts and ends at one terminal', remedy: EARLIER },
 };
 
+/** Where a file says what it is: that it is no plan, or of which version, is wrong with the whole of it. */
+const OF_THE_WHOLE: ReadonlySet<string> = new Set(['format', 'version']);
+
 const isKnown = (code: string): code is OpenCode | 'unreadable' => Object.hasOwn(REASONS, code);
 
 /** 'Not opened: 'x' is missing, at fittings[3] (Rear amplifier). Open an earlier copy of the file.' */
@@ -114,7 +117,7 @@ export function refused(params: Params): string {
   const reason = REASONS[isKnown(code) ? code : 'notAPlan'];
   const where = told(params, 'where', '');
   const name = told(params, 'name', '');
-  const place = where === '' ? '' : `, at ${where}${name === '' ? '' : ` (${name})`}`;
+  const place = where === '' || OF_THE_WHOLE.has(where) ? '' : `, at ${where}${name === '' ? '' : ` (${name})`}`;
   return `Not opened: ${reason.what(params)}${place}. ${reason.remedy}`;
 }
 

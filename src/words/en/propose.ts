@@ -12,6 +12,7 @@ const WHY: Readonly<Record<WhyProposed, string>> = {
   groundBeside: 'a short way back beside it',
   groundSource: 'its negative post is joined to nothing',
   feeds: 'part of the way there',
+  moved: 'moved by you',
 };
 
 export const proposing = {

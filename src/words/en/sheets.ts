@@ -10,6 +10,7 @@ export const sheets = {
   remove: 'Delete the sheet',
   removeRefused: 'Something on it, or a cable that leads there, is locked. Unlock it first.',
   done: 'Done',
+  outlineOfAll: 'The outline was changed on every sheet of this vehicle.',
 } as const;
 
 export const continuation = {
@@ -44,6 +45,7 @@ export const outlineEditor = {
   },
   refused: 'The outline does not fit its bounds and was not taken.',
   use: 'Use for this sheet',
+  onAllSheets: (sheets: number) => `Use on all ${sheets} sheets of this vehicle`,
   cancel: 'Cancel',
   templateName: 'Name of the template',
   keep: 'Keep as template',

@@ -4,6 +4,8 @@ export const panes = {
   whole: 'Whole vehicle',
   board: 'Whole board',
   bay: 'Engine bay',
+  /** In place of the bay, where the battery is elsewhere. */
+  source: 'Around the battery',
   enlarge: (pane: string) => `${pane}: show it alone`,
   both: (pane: string) => `${pane}: show both views`,
   swap: (pane: string, other: string) => `${pane}: show ${other.toLowerCase()} instead`,
@@ -23,6 +25,9 @@ export const drawing = {
   cancel: 'Cancel',
   terminalsOf: (fitting: string) => `Terminals of ${fitting}`,
   taken: 'in use',
+  done: 'Done',
+  moveHint: 'Tap to select, drag to move.',
+  placeHint: (fitting: string) => `${fitting}: tap where it goes.`,
   startHint: 'Tap where the run starts.',
   goOnHint: 'Tap for a bend, tap a terminal to end.',
   endHint: 'Let go on a terminal to join it there.',

@@ -1,7 +1,7 @@
 import { SOURCES, type SourceId } from '../../calc/sources.ts';
 import { trusts } from './assumptions.ts';
 
-/** '33 CFR 183.425, Table 5 (published)'. A source is named by its document whatever the language. */
+/** '33 CFR 183.425, Table 5 (published)'. */
 export function sourceLine(id: SourceId): string {
   const { document, section, trust }: { document: string; section?: string; trust: keyof typeof trusts } = SOURCES[id];
   return `${section === undefined ? document : `${document}, ${section}`} (${trusts[trust]})`;

@@ -24,6 +24,13 @@ export const summary = {
   assumptions: 'Assumptions in use',
   times: (n: number) => `(${n} times)`,
   checked: 'What was checked',
+  checkedTopics: {
+    protection: 'Fuses and what they protect',
+    cable: 'Cables',
+    power: 'Power for the amplifiers',
+    ground: 'Grounds',
+    detail: 'Details',
+  },
   checkedWords: {
     clearingTime: 'Clearing time',
     prospectiveCurrent: 'Short-circuit current',

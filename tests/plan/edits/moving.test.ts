@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { polygonHolds } from '../../../src/geom/polygon.ts';
 import { fittingById, runById } from '../../../src/plan/byId.ts';
 import { addBend } from '../../../src/plan/edits/addBend.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../../src/plan/edits/changeRun.ts';
+import { changeSheet } from '../../../src/plan/edits/changeSheet.ts';
 import { mirrorSheet } from '../../../src/plan/edits/mirrorSheet.ts';
 import { moveBend } from '../../../src/plan/edits/moveBend.ts';
 import { moveFitting } from '../../../src/plan/edits/moveFitting.ts';
@@ -10,7 +12,9 @@ import { removeBend } from '../../../src/plan/edits/removeBend.ts';
 import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
 import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
-import type { Plan, Run } from '../../../src/plan/schema.ts';
+import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
+import { ownFrom } from '../../../src/plan/ownOutline.ts';
+import type { Outline, Plan, Run } from '../../../src/plan/schema.ts';
 import { at, emptyVan, lay, place, sampleVan } from '../support/samplePlan.ts';
 
 /** Battery at x = 0, fuse at x = 1, amplifier at x = 4, in one straight line; both runs as told. */
@@ -171,6 +175,19 @@ describe('locked', () => {
 });
 
 describe('mirrorSheet', () => {
+  it("takes the edge of an outline of one's own along, so that what lay inside it stays inside", () => {
+    const own = { ...ownFrom(DEFAULT_OUTLINES.panelVan), edge: [at(0, 0), at(4.4, 0), at(4.4, 1), at(0, 1.6)] };
+    const drawn = changeSheet(sampleVan(), 'sheet', { outline: own });
+    const after = mirrorSheet(drawn, 'sheet');
+    const [before, turned] = [drawn, after].map((plan) => plan.sheets[0]?.outline);
+    expect(turned).toEqual({ ...own, edge: [at(0, 1.8), at(4.4, 1.8), at(4.4, 0.8), at(0, 0.2)] });
+    const inside = (plan: Plan, outline: Outline | undefined) =>
+      plan.fittings.filter((one) => outline?.kind === 'own' && polygonHolds(outline.edge, one.at)).map(({ id }) => id);
+    expect(inside(after, turned)).toEqual(inside(drawn, before));
+    expect(inside(after, turned).length).toBeGreaterThan(4);
+    expect(mirrorSheet(after, 'sheet')).toEqual(drawn);
+  });
+
   it('changes sides: y becomes width - y, x stays', () => {
     const after = mirrorSheet(sampleVan(), 'sheet');
     expect(after.sheets[0]?.mirrored).toBe(true);

@@ -6,11 +6,14 @@ import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
 import { addSheet } from '../../../src/plan/edits/addSheet.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
+import { changeOutline, sheetsOfVehicle } from '../../../src/plan/edits/changeOutline.ts';
 import { changeRun } from '../../../src/plan/edits/changeRun.ts';
 import { changeSheet } from '../../../src/plan/edits/changeSheet.ts';
 import { continueRun } from '../../../src/plan/edits/continueRun.ts';
 import { removeSheet } from '../../../src/plan/edits/removeSheet.ts';
 import { openPlan } from '../../../src/plan/open.ts';
+import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
+import { ownFrom } from '../../../src/plan/ownOutline.ts';
 import { sharedSheet } from '../../../src/plan/runs.ts';
 import { savePlan } from '../../../src/plan/save.ts';
 import { MAX_BENDS, MAX_SHEETS, type Outline, type Plan, type Sheet } from '../../../src/plan/schema.ts';
@@ -99,6 +102,42 @@ describe('a sheet', () => {
     const plan = changeSheet(joined(), 'side', { name: 'Boot' });
     expect(plan.sheets.map(({ name }) => name)).toEqual(['', 'Boot']);
     expect({ ...plan, sheets: joined().sheets }).toEqual(joined());
+  });
+});
+
+describe('the outline of a vehicle', () => {
+  const van = { ...DEFAULT_OUTLINES.panelVan, lengthM: 5.2, cabM: 1.8 };
+  const outlines = (plan: Plan) => plan.sheets.map(({ outline }) => outline);
+
+  it('is changed on every sheet that shows the vehicle; nothing on them moves, and the plan opens again', () => {
+    for (const from of ['sheet', 'side']) {
+      const plan = changeOutline(joined(), from, van);
+      expect(outlines(plan)).toEqual([van, van]);
+      expect(plan.sheets.map(({ part, view }) => [part, view])).toEqual([
+        ['whole', 'above'],
+        ['cargo', 'side'],
+      ]);
+      expect({ ...plan, sheets: [] }).toEqual({ ...joined(), sheets: [] });
+      expect(openPlan(savePlan(plan))).toMatchObject({ ok: true, plan });
+    }
+    const own = ownFrom(van);
+    expect(outlines(changeOutline(joined(), 'side', own))).toEqual([own, own]);
+  });
+
+  it('leaves another vehicle as it is: one of other sizes, and one with the wheel on the other side', () => {
+    const small = newSheet({ id: 'small', name: '', outline: DEFAULT_OUTLINES.hatchback, mirrored: false });
+    const right = newSheet({ id: 'right', name: '', outline: outlineOf(emptyVan()), mirrored: true });
+    const plan = addSheet(addSheet(joined(), small), right);
+    expect(sheetsOfVehicle(plan, 'side').map(({ id }) => id)).toEqual(['sheet', 'side']);
+    expect(sheetsOfVehicle(plan, 'right').map(({ id }) => id)).toEqual(['right']);
+    expect(outlines(changeOutline(plan, 'sheet', van))).toEqual([van, van, small.outline, right.outline]);
+  });
+
+  it('is refused on all or taken on all, and the same one changes nothing', () => {
+    const plan = joined();
+    expect(changeOutline(plan, 'sheet', { ...van, lengthM: 99 })).toBe(plan);
+    expect(changeOutline(plan, 'sheet', outlineOf(plan))).toBe(plan);
+    expect(changeOutline(plan, 'none', van)).toBe(plan);
   });
 });
 
