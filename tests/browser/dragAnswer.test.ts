@@ -95,6 +95,8 @@ describe('a fuse held by a finger that has not lifted', () => {
   it('is answered for by the page itself, where nothing can work beside it', async () => {
     const { page, context } = opened;
     await context.route(WORKER, (route) => route.abort());
+    // what is still on its way when a page is loaded anew counts as failed
+    await page.waitForLoadState('networkidle');
     const failed = page.waitForEvent('requestfailed', (request) => WORKER.test(request.url()));
     await page.reload();
     await untilText(page, '1 to stop for');

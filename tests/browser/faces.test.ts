@@ -44,13 +44,13 @@ async function resize(screen: ViewportName): Promise<void> {
 /** What is wrong with the layout, at every size. */
 async function faultsAtEverySize(): Promise<Record<string, string[]>> {
   const faults: Record<string, string[]> = {};
-  for (const screen of ['tabletPortrait', 'phone', 'projector', 'tablet'] as const) {
+  for (const screen of ['tabletPortrait', 'phone', 'phoneSideways', 'projector', 'tablet'] as const) {
     await resize(screen);
     faults[screen] = await layoutFaults(user.page);
   }
   return faults;
 }
-const NONE = { tabletPortrait: [], phone: [], projector: [], tablet: [] };
+const NONE = { tabletPortrait: [], phone: [], phoneSideways: [], projector: [], tablet: [] };
 
 const drawingOf = (pane: string) => user.page.getByRole('img', { name: new RegExp(`^${pane}: drawing`) });
 /** Pixels of the stripe's yellow in the picture of a pane. */

@@ -103,8 +103,8 @@ describe('a file that is no good', () => {
     ['cut off', (text) => text.slice(0, text.length / 2), 'the file stops in the middle.'],
     [
       'of a newer version',
-      (text) => text.replace('"version": 3', '"version": 4'),
-      'it is version 4, and this page knows 3',
+      (text) => text.replace('"version": 4', '"version": 5'),
+      'it is version 5, and this page knows 4',
     ],
     [
       'with a run to nowhere',

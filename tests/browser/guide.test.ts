@@ -37,7 +37,7 @@ it('a first plan step by step, left at any moment, and trade words explained in 
     await drawn(page);
     found[name] = await layoutFaults(page);
   }
-  expect(found).toEqual({ tablet: [], tabletPortrait: [], phone: [], projector: [] });
+  expect(found).toEqual({ tablet: [], tabletPortrait: [], phone: [], phoneSideways: [], projector: [] });
   await page.setViewportSize(VIEWPORTS.tablet);
   await drawn(page);
   await user.tap(user.button('Take a battery'));

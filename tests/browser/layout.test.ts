@@ -43,7 +43,7 @@ async function example(): Promise<string> {
 }
 
 /** The tablet comes last: there the walk goes on. */
-const SCREENS: readonly ViewportName[] = ['tabletPortrait', 'phone', 'projector', 'tablet'];
+const SCREENS: readonly ViewportName[] = ['tabletPortrait', 'phone', 'phoneSideways', 'projector', 'tablet'];
 
 /** What is wrong at each size; where the answer is a sheet and shows what is selected, pulled up as well. */
 async function faultsAtEverySize(user: TouchUser, said: Said, state: string): Promise<string[]> {

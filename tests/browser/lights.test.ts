@@ -38,7 +38,7 @@ async function axeInEveryLight({ page }: TouchUser): Promise<string[]> {
   return found;
 }
 
-const SCREENS: readonly ViewportName[] = ['tabletPortrait', 'phone', 'projector', 'tablet'];
+const SCREENS: readonly ViewportName[] = ['tabletPortrait', 'phone', 'phoneSideways', 'projector', 'tablet'];
 
 /** What is wrong with the layout at these sizes, the tablet being the last. */
 async function layoutAt({ page }: TouchUser, screens: readonly ViewportName[]): Promise<string[]> {

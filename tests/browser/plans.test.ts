@@ -37,8 +37,8 @@ async function pictureOf(pane: 'Whole vehicle'): Promise<string> {
 describe('a new plan', () => {
   const VEHICLES = [
     ['Hatchback', 'hatchback'],
-    ['Saloon', 'saloon'],
-    ['Estate', 'estate'],
+    ['Sedan', 'saloon'],
+    ['Station wagon', 'estate'],
     ['Pickup', 'pickup'],
     ['Panel van', 'panelVan'],
     ['Small bus', 'smallBus'],
@@ -68,16 +68,16 @@ describe('the plans kept', () => {
     return (await plans.allInnerTexts()).sort();
   };
   const act = (name: string) => user.tap(user.page.getByRole('dialog').getByRole('button', { name, exact: true }));
-  const ALL = ['Estate', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus'];
-  const WITH_COPY = ['Estate', 'Estate, copy', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus'];
-  const RENAMED = ['Estate', 'Hatchback', 'Panel van', 'Pickup', 'Saloon', 'Small bus', 'Tow car'];
+  const ALL = ['Hatchback', 'Panel van', 'Pickup', 'Sedan', 'Small bus', 'Station wagon'];
+  const WITH_COPY = ['Hatchback', 'Panel van', 'Pickup', 'Sedan', 'Small bus', 'Station wagon', 'Station wagon, copy'];
+  const RENAMED = ['Hatchback', 'Panel van', 'Pickup', 'Sedan', 'Small bus', 'Station wagon', 'Tow car'];
 
   it('are listed, copied, renamed, deleted and taken back', async () => {
     await openDialog(user, 'Plans');
     await expect.poll(names).toEqual(ALL);
-    await act('Duplicate Estate');
+    await act('Duplicate Station wagon');
     await expect.poll(names).toEqual(WITH_COPY);
-    await act('Rename Estate, copy');
+    await act('Rename Station wagon, copy');
     await user.write(user.page.getByRole('dialog').getByLabel('New name', { exact: true }), 'Tow car');
     await expect.poll(names).toEqual(RENAMED);
 

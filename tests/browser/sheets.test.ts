@@ -152,8 +152,10 @@ describe('several sheets of one vehicle', () => {
     await user.write(user.page.getByLabel('Name of the template', { exact: true }), 'Notched van');
     await user.tap(user.button('Keep as template'));
     await untilText(user.page, 'Notched van is kept as a template.');
-    await user.tap(user.button('Use for this sheet'));
+    await user.tap(user.button('Use on all 2 sheets of this vehicle'));
     await picture.waitFor({ state: 'detached' });
+    await untilText(user.page, 'The outline was changed on every sheet of this vehicle.');
+    expect(await layoutFaults(user.page)).toEqual([]);
 
     await user.tap(user.button('New plan'));
     await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Notched van', exact: true }));

@@ -48,7 +48,7 @@ describe('alternatives side by side', () => {
     const plan = twoRated();
     const { desk } = renderPanel(<Alternatives onClose={onClose} />, plan);
     expect(desk.getState().plan).toBe(plan);
-    fireEvent.click(screen.getByRole('button', { name: 'Accept: Copper-clad aluminium' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Accept: Copper-clad aluminum' }));
     expect(onClose).toHaveBeenCalled();
     expect(desk.getState().plan.runs.every(({ conductor }) => conductor.material.value === 'cca10')).toBe(true);
     undo(desk);
@@ -65,6 +65,35 @@ describe('alternatives side by side', () => {
     fireEvent.change(field, { target: { value: 'much' } });
     fireEvent.blur(field);
     expect(field.getAttribute('aria-invalid')).toBe('true');
+  });
+
+  it('tell better and worse apart in a word, and mark the gravity of each verdict', () => {
+    const plan = twoRated();
+    renderPanel(<Alternatives onClose={() => undefined} />, plan);
+    const drop = (column: string) => Number.parseFloat(cell('Worst drop', column));
+    expect(drop('Thicker feed')).toBeLessThan(drop('As it is'));
+    expect(cell('Worst drop', 'Thicker feed')).toMatch(/V ?better$/);
+    expect(cell('Name of rear, at its terminals', 'Thicker feed')).toMatch(/V ?better$/);
+    const field = screen.getByLabelText('Output of the other one, W');
+    fireEvent.change(field, { target: { value: '1500' } });
+    fireEvent.blur(field);
+    const terminal = (column: string) => Number.parseFloat(cell('Name of rear, at its terminals', column));
+    expect(terminal('Other amplifier')).toBeLessThan(terminal('As it is'));
+    expect(cell('Name of rear, at its terminals', 'Other amplifier')).toMatch(/V ?worse$/);
+    // neither a size nor a rating is good or bad by itself, and what is equal is neither
+    expect(cell('Feed conductor', 'Thicker feed')).not.toMatch(/better|worse/);
+    expect(cell('Worst drop', 'As it is')).not.toMatch(/better|worse/);
+
+    const verdicts = within(screen.getByRole('row', { name: /^Verdict/ })).getAllByRole('cell');
+    const graver = verdicts.filter((one) => /to stop for/.test(one.textContent ?? ''));
+    expect(graver.length).toBeGreaterThan(0);
+    for (const one of graver) {
+      expect(one.querySelector('.severity-stop')).not.toBeNull();
+      expect(one.className).not.toContain('better');
+    }
+    for (const one of verdicts) {
+      if (/Provisional/.test(one.textContent ?? '')) expect(one.querySelector('.severity-note')).not.toBeNull();
+    }
   });
 
   it('say why there is none', () => {

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { act, fireEvent, screen, waitFor } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, waitFor } from '@testing-library/react';
 import { afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { answerOf, loadAssess } from '../../src/desk/answer.ts';
 import { choice, choose } from '../../src/look/choices.ts';
@@ -89,6 +89,47 @@ describe('the customer face', () => {
     expect(verdict()).toMatch(/^Not finished: [2-9] points/);
   });
 
+  it('names the cable behind a fuse, and what the standard does not show of it', () => {
+    const plan = example();
+    // 300 W each: the limits let a link of 40 A open within a second, and the thin cable is damaged before that
+    const fittings = plan.fittings.map((fitting) =>
+      fitting.kind === 'amplifier' ? { ...fitting, ratedW: { value: 300, origin: 'told' } as const } : fitting,
+    );
+    const verdicts = answerOf({ ...plan, fittings }).shorts.map(({ verdict }) => verdict);
+    expect(verdicts).toContain('cannotBeTold');
+    renderPanel(<CustomerFace />, { ...plan, fittings });
+    expect(text()).toContain(
+      'It guards the cable from Distribution block to Bass amplifier. The limits of the fuse standard do not show that it always opens before that cable is damaged.',
+    );
+    expect(text()).not.toContain('If the cable from Distribution block to Bass amplifier');
+    expect(text()).not.toContain('Which cable it protects is still to be settled.');
+  });
+
+  it('says that a fuse ahead may open first', () => {
+    const plan = example();
+    // far above the main fuse, the branches see too small a current to open as soon as it does
+    const fittings = plan.fittings.map((fitting) => {
+      if (fitting.kind === 'fuse') return { ...fitting, link: { ...fitting.link, ratingA: 100 } };
+      if (fitting.kind !== 'block') return fitting;
+      const outputs = fitting.outputs.map((output) => ({
+        ...output,
+        link: output.link === null ? null : { ...output.link, ratingA: 300 },
+      }));
+      return { ...fitting, outputs };
+    });
+    renderPanel(<CustomerFace />, { ...plan, fittings });
+    expect(text()).toContain(
+      'It guards the cable from Distribution block to Bass amplifier together with Main fuse: one of the two cuts the current off before the cable is damaged. The limits of the fuse standard do not show that this one opens first.',
+    );
+  });
+
+  it('lists the fuse next to the battery first', () => {
+    renderPanel(<CustomerFace />, settled());
+    const fuses = screen.getAllByRole('heading', { level: 4 }).map(({ textContent }) => textContent);
+    expect(fuses.length).toBeGreaterThan(1);
+    expect(fuses[0]).toMatch(/^Main fuse/);
+  });
+
   it(
     'keeps the fields folded until something is to be changed',
     async () => {
@@ -138,6 +179,21 @@ describe('the class face', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Back to work' }));
     expect(choice('face')).toBe('work');
   });
+});
+
+it('every face says what is missing of a plan that is begun', () => {
+  const plan = example();
+  const begun = plan.fittings.filter(({ kind }) => kind === 'battery' || kind === 'fuse');
+  for (const [fittings, said] of [
+    [[], 'Nothing drawn yet'],
+    [begun, 'Nothing joined yet'],
+  ] as const) {
+    for (const Face of [ClassFace, CustomerFace]) {
+      renderPanel(<Face />, { ...plan, fittings: [...fittings], runs: [] });
+      expect(verdict()).toBe(said);
+      cleanup();
+    }
+  }
 });
 
 it('the view dialog chooses face, light and hand at once, and turns nothing half done to a customer', () => {

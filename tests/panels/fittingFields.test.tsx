@@ -56,7 +56,7 @@ describe('every kind of fitting', () => {
   });
 
   it('a continuation point: both places under the names of their sheets, and a way to the other one', () => {
-    const file = readFileSync(join(import.meta.dirname, '../fixtures/plans/v3/sheets.json'), 'utf8');
+    const file = readFileSync(join(import.meta.dirname, '../fixtures/plans/v4/sheets.json'), 'utf8');
     const opened = openPlan(file);
     if (!opened.ok) throw new Error(opened.reason.code);
     const desk = inspect(opened.plan, 'fitting', 'on');

@@ -1,9 +1,10 @@
-import { act, fireEvent, screen } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen } from '@testing-library/react';
 import { beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
 import { loadAssess } from '../../src/desk/answer.ts';
 import { commit } from '../../src/desk/edit.ts';
 import { choice, choose, restoreChoices } from '../../src/look/choices.ts';
+import { DeskProvider } from '../../src/panels/DeskProvider.tsx';
 import Guide from '../../src/panels/guide/Guide.tsx';
 import { GuideOffer } from '../../src/panels/guide/GuideOffer.tsx';
 import { currentStep, doneSteps, STEPS, type StepId } from '../../src/panels/guide/steps.ts';
@@ -91,6 +92,10 @@ describe('the card', () => {
     expect(screen.getByRole('heading').textContent).toBe('Step 2 of 7: the battery');
     fireEvent.click(screen.getByRole('button', { name: 'Take a battery' }));
     expect(desk.getState().hand).toEqual({ way: 'place', fitting: 'battery' });
+    expect(screen.getByRole('status').textContent).toBe('The battery is in your hand: tap where it sits in the car.');
+    fireEvent.click(screen.getByRole('button', { name: 'Put it back' }));
+    expect(desk.getState().hand).toEqual({ way: 'move' });
+    fireEvent.click(screen.getByRole('button', { name: 'Take a battery' }));
     act(() => void commit(desk, 'place', place('battery', 'bat', 0.5, 1)));
     expect(screen.getByRole('heading').textContent).toBe('Step 3 of 7: the amplifier');
     act(() => void commit(desk, 'place', place('amplifier', 'amp', 3.5, 1)));
@@ -139,5 +144,22 @@ describe('the offer', () => {
     choose('guide', 'left');
     renderPanel(<GuideOffer />, emptyVan());
     expect(screen.queryByRole('region', { name: 'First visit' })).toBeNull();
+  });
+
+  it('is made in the work face alone: elsewhere there is no guide to open', () => {
+    const { desk } = renderPanel(<GuideOffer />, emptyVan());
+    cleanup();
+    desk.setState({ isExample: true });
+    const offer = () => screen.queryByRole('region', { name: 'First visit' });
+    render(
+      <DeskProvider desk={desk}>
+        <GuideOffer />
+      </DeskProvider>,
+    );
+    expect(offer()).not.toBeNull();
+    act(() => choose('face', 'class'));
+    expect(offer()).toBeNull();
+    act(() => choose('face', 'work'));
+    expect(offer()).not.toBeNull();
   });
 });

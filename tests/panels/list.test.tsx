@@ -123,6 +123,12 @@ describe('the plan as a list', () => {
     const { proposal } = desk.getState();
     expect(proposal.length).toBeGreaterThan(2);
     expect(document.querySelectorAll('.list-proposed')).toHaveLength(proposal.length);
+    const proposed = (kind: 'fitting' | 'run') => proposal.filter((part) => part.kind === kind).length;
+    const headings = () => screen.getAllByRole('heading', { level: 3 }).map(({ textContent }) => textContent);
+    expect(headings().slice(0, 2)).toEqual([
+      `2 fittings, ${proposed('fitting')} proposed`,
+      `0 runs, ${proposed('run')} proposed`,
+    ]);
 
     const ground = proposal.find((part) => part.kind === 'fitting' && part.fitting.kind === 'ground');
     fireEvent.click(screen.getAllByRole('button', { name: /^Refuse Ground/ })[0] as HTMLElement);

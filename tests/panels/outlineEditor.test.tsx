@@ -1,8 +1,13 @@
-import { fireEvent, screen } from '@testing-library/react';
+import { act, fireEvent, screen } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
+import { NO_TEMPLATES } from '../../src/app/templates.ts';
 import { undo, undoDepth } from '../../src/desk/edit.ts';
 import OutlineEditor from '../../src/panels/outline/OutlineEditor.tsx';
 import type { TemplateFiles } from '../../src/panels/outline/templates.ts';
+import SheetBar from '../../src/panels/sheets/SheetBar.tsx';
+import { newSheet } from '../../src/plan/create.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
+import type { Sheet } from '../../src/plan/schema.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
@@ -57,6 +62,30 @@ describe('the outline editor', () => {
     expect(desk.getState().plan).toEqual(examplePlan());
   });
 
+  it('changes the vehicle on every sheet that shows it, in one step, and says before and after that it does', () => {
+    const plan = examplePlan();
+    const [whole] = plan.sheets as [Sheet];
+    const bay = newSheet({ id: 'bay', name: '', outline: whole.outline, mirrored: whole.mirrored, part: 'bay' });
+    const other = newSheet({ id: 'other', name: '', outline: DEFAULT_OUTLINES.pickup, mirrored: false });
+    const { desk } = renderPanel(
+      <>
+        <SheetBar isWork />
+        <OutlineEditor sheetId="bay" templates={NO_TEMPLATES} />
+      </>,
+      { ...plan, sheets: [whole, bay, other] },
+    );
+    const status = () => document.querySelector('.sheets [role="status"]')?.textContent;
+    expect(status()).toBe('');
+    set('Width', '1.7 m');
+    press('Use on all 2 sheets of this vehicle');
+    const widths = () => desk.getState().plan.sheets.map(({ outline }) => outline.widthM);
+    expect([widths(), undoDepth(desk)]).toEqual([[1.7, 1.7, DEFAULT_OUTLINES.pickup.widthM], 1]);
+    expect(status()).toBe('The outline was changed on every sheet of this vehicle.');
+    act(() => undo(desk));
+    expect(status()).toBe('');
+    expect(widths()).toEqual([1.8, 1.8, DEFAULT_OUTLINES.pickup.widthM]);
+  });
+
   it('removes corners down to three', () => {
     show();
     press('Remove this corner');
@@ -105,7 +134,11 @@ describe('the outline editor', () => {
     set('Name of the template', 'High roof');
     press('Keep as template');
     await screen.findByText('High roof is kept as a template.');
-    expect(templates.keep).toHaveBeenCalledWith('High roof', expect.objectContaining({ kind: 'own', widthM: 1.7 }));
+    expect(templates.keep).toHaveBeenCalledWith(
+      'High roof',
+      expect.objectContaining({ kind: 'own', widthM: 1.7 }),
+      false,
+    );
     expect(undoDepth(desk)).toBe(0);
   });
 

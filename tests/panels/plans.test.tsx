@@ -1,4 +1,4 @@
-import { fireEvent, screen, within } from '@testing-library/react';
+import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import PlansDialog from '../../src/panels/plans/PlansDialog.tsx';
 import type { KeptPlanEntry, PlanFiles } from '../../src/panels/topbar/files.ts';
@@ -44,9 +44,9 @@ async function open() {
     entry('blue', 'Blue van'),
     { planId: 'odd', plan: null, time: 1 },
   ]);
-  const { desk } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, open);
+  const { desk, unmount } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, open);
   await screen.findByText('Blue van', { selector: 'b' });
-  return { desk, files, plans };
+  return { desk, files, plans, unmount };
 }
 
 const blue = () => within(screen.getByText('Blue van', { selector: 'b' }).closest('li') as HTMLElement);
@@ -83,9 +83,103 @@ describe('the list of plans', () => {
     expect(desk.getState().message).toBeNull();
   });
 
-  it('offers no deleting of the plan that lies on the desk', async () => {
-    await open();
-    const here = screen.getByText('On the desk', { selector: 'b' }).closest('li') as HTMLElement;
-    expect(within(here).queryByRole('button', { name: /Delete/ })).toBeNull();
+  it('offers the way back anew when it closes, and not once it was taken', async () => {
+    const { desk, unmount } = await open();
+    fireEvent.click(blue().getByRole('button', { name: 'Delete Blue van' }));
+    await screen.findByText('Blue van deleted.');
+    // the message has had its time meanwhile
+    act(() => desk.setState({ message: null }));
+    unmount();
+    expect(desk.getState().message).toMatchObject({ id: 'planDeleted', params: { name: 'Blue van' } });
+
+    const again = await open();
+    fireEvent.click(blue().getByRole('button', { name: 'Delete Blue van' }));
+    await screen.findByText('Blue van deleted.');
+    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    await screen.findByText('Blue van', { selector: 'b' });
+    again.unmount();
+    expect(again.desk.getState().message).toBeNull();
+  });
+});
+
+describe('a new name', () => {
+  const naming = async () => {
+    const opened = await open();
+    fireEvent.click(blue().getByRole('button', { name: 'Rename Blue van' }));
+    return { ...opened, field: blue().getByLabelText<HTMLInputElement>('New name') };
+  };
+  const isGone = () => expect(screen.queryByLabelText('New name')).toBeNull();
+  const focused = () => document.activeElement?.textContent;
+
+  it('is typed at once: the field has the focus, and the old name is selected', async () => {
+    const { field } = await naming();
+    expect(document.activeElement).toBe(field);
+    expect([field.selectionStart, field.selectionEnd]).toEqual([0, 'Blue van'.length]);
+  });
+
+  it('is kept by Enter and by Done, once, and the focus goes back', async () => {
+    const { plans, field } = await naming();
+    fireEvent.change(field, { target: { value: ' Green van ' } });
+    fireEvent.submit(field);
+    isGone();
+    expect(plans.rename.mock.calls).toEqual([['blue', 'Green van']]);
+    expect(focused()).toBe('Rename Blue van');
+
+    fireEvent.click(blue().getByRole('button', { name: 'Rename Blue van' }));
+    fireEvent.change(blue().getByLabelText('New name'), { target: { value: 'Red van' } });
+    fireEvent.click(blue().getByRole('button', { name: 'Done' }));
+    isGone();
+    expect(plans.rename.mock.calls).toEqual([
+      ['blue', 'Green van'],
+      ['blue', 'Red van'],
+    ]);
+  });
+
+  it('is dropped by Escape, and none is asked for twice', async () => {
+    const { plans, field } = await naming();
+    fireEvent.change(field, { target: { value: 'Green van' } });
+    fireEvent.keyDown(field, { key: 'Escape' });
+    isGone();
+    expect(focused()).toBe('Rename Blue van');
+    expect(plans.rename).not.toHaveBeenCalled();
+    fireEvent.click(blue().getByRole('button', { name: 'Rename Blue van' }));
+    fireEvent.click(blue().getByRole('button', { name: 'Done' }));
+    isGone();
+    expect(plans.rename).not.toHaveBeenCalled();
+  });
+});
+
+describe('the plan on the desk', () => {
+  const here = () => within(screen.getByText('On the desk', { selector: 'b' }).closest('li') as HTMLElement);
+
+  it('can be deleted: the next one comes onto the desk first, and undo brings it back', async () => {
+    const { files, plans, desk } = await open();
+    const { id } = desk.getState().plan;
+    fireEvent.click(here().getByRole('button', { name: 'Delete On the desk' }));
+    await screen.findByText('On the desk deleted.');
+    expect(files.openKept).toHaveBeenCalledWith('blue');
+    expect(plans.remove).toHaveBeenCalledWith(id);
+    expect(vi.mocked(files.openKept).mock.invocationCallOrder[0]).toBeLessThan(
+      plans.remove.mock.invocationCallOrder[0] ?? 0,
+    );
+    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    await screen.findByText('On the desk', { selector: 'b' });
+    expect(files.openKept).toHaveBeenLastCalledWith(id);
+  });
+
+  it('leaves an empty one where there is no other, which goes again with undo', async () => {
+    const only = examplePlan();
+    const { files, plans } = keeping([{ ...entry(only.id, 'On the desk') }, { planId: 'odd', plan: null, time: 1 }]);
+    const { desk } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, only);
+    await screen.findByText('On the desk', { selector: 'b' });
+    fireEvent.click(here().getByRole('button', { name: 'Delete On the desk' }));
+    await screen.findByText('On the desk deleted.');
+    const blank = desk.getState().plan;
+    expect(blank).toMatchObject({ name: 'Untitled plan', fittings: [], runs: [] });
+    expect(blank.id).not.toBe(only.id);
+    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    await screen.findByText('On the desk', { selector: 'b' });
+    expect(files.openKept).toHaveBeenLastCalledWith(only.id);
+    expect(plans.remove).toHaveBeenLastCalledWith(blank.id);
   });
 });

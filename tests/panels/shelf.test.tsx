@@ -1,11 +1,14 @@
 import { act, fireEvent, screen, within } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
-import { commit } from '../../src/desk/edit.ts';
+import { commit, layProposal } from '../../src/desk/edit.ts';
+import { refusePart } from '../../src/desk/proposing.ts';
 import { MessageBar } from '../../src/panels/message/MessageBar.tsx';
 import { changedName } from '../../src/panels/shelf/History.tsx';
 import { Shelf } from '../../src/panels/shelf/Shelf.tsx';
+import { newFittingIn } from '../../src/plan/create.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
+import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import { words } from '../../src/words/index.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
@@ -41,6 +44,43 @@ describe('the shelf', () => {
     const redo = screen.getByRole('button', { name: 'Redo: move Main fuse, 1 step' });
     fireEvent.click(redo);
     expect(desk.getState().plan.fittings.find(({ id }) => id === 'mainFuse')?.at.xM).toBe(0.5);
+  });
+
+  it('undo says what was proposed, bent or refused', () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const undo = () => screen.getByRole('button', { name: /^Undo/ }).getAttribute('aria-label');
+    const plan = examplePlan();
+    const ghost = (id: string, name: string): Proposal[number] => {
+      const place = { id, name, sheetId: plan.sheets[0]?.id ?? '', at: { xM: 2, yM: 0.5 } };
+      return { kind: 'fitting', id, fitting: newFittingIn(plan, 'ground', place), why: 'groundBeside' };
+    };
+    act(() => layProposal(desk, 'propose', [ghost('one', 'Rear ground'), ghost('two', 'Front ground')]));
+    expect(undo()).toBe('Undo: propose a feed, 1 step');
+    act(() => void commit(desk, 'moveFitting', (before) => moveFitting(before, 'two', { xM: 1, yM: 0.5 })));
+    expect(undo()).toBe('Undo: move Front ground, 2 steps');
+    act(() => refusePart(desk, 'one'));
+    expect(undo()).toBe('Undo: refuse the proposed Rear ground, 3 steps');
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
+    expect(screen.getByRole('button', { name: 'Redo: refuse the proposed Rear ground, 1 step' })).toBeTruthy();
+    expect(undo()).toBe('Undo: move Front ground, 2 steps');
+  });
+
+  it('its pull shows what is in the hand, whatever the drawer hides', () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const pull = () => screen.getByRole('button', { name: /^Tools/ });
+    const symbol = () => pull().querySelector('path')?.getAttribute('d');
+    const symbolOf = (name: string) =>
+      screen.getByRole('radio', { name }).closest('label')?.querySelector('path')?.getAttribute('d');
+    const atRest = symbol();
+    act(() => desk.setState({ hand: { way: 'place', fitting: 'fuse' } }));
+    expect(pull().textContent).toBe('Tools, in the hand: Fuse');
+    expect(symbol()).toBe(symbolOf('Fuse'));
+    act(() => desk.setState({ hand: { way: 'run' } }));
+    expect(pull().textContent).toBe('Tools, in the hand: Run');
+    expect(symbol()).toBe(symbolOf('Run'));
+    act(() => desk.setState({ hand: { way: 'move' } }));
+    expect(pull().textContent).toBe('Tools');
+    expect(symbol()).toBe(atRest);
   });
 
   it('switches snapping', () => {
@@ -125,5 +165,50 @@ describe('the message at the foot', () => {
     act(() => vi.advanceTimersByTime(60_000));
     vi.useRealTimers();
     expect(await screen.findByText(/^Not opened: the file stops in the middle\./)).toBeTruthy();
+  });
+
+  it('an offer to take something back waits until it is taken or put away', () => {
+    vi.useFakeTimers();
+    const { desk } = renderPanel(<MessageBar />, examplePlan());
+    act(() => desk.setState({ message: { id: 'removed', params: { name: 'Van' }, undo: true } }));
+    act(() => vi.advanceTimersByTime(60_000));
+    expect(desk.getState().message).not.toBeNull();
+    act(() =>
+      desk.setState({
+        message: { id: 'planDeleted', params: { name: 'Van' }, undo: false, takeBack: () => undefined },
+      }),
+    );
+    act(() => vi.advanceTimersByTime(60_000));
+    expect(desk.getState().message).not.toBeNull();
+    vi.useRealTimers();
+  });
+
+  it('does not go while the pointer or the focus is on it', () => {
+    vi.useFakeTimers();
+    const { desk } = renderPanel(<MessageBar />, examplePlan());
+    const say = () => act(() => desk.setState({ message: { id: 'fileSaved', params: { name: 'Van' }, undo: false } }));
+    const wait = (ms: number) => act(() => vi.advanceTimersByTime(ms));
+    say();
+    wait(5_000);
+    expect(desk.getState().message).not.toBeNull();
+    wait(2_000);
+    expect(desk.getState().message).toBeNull();
+
+    say();
+    fireEvent.pointerEnter(screen.getByText(/Van/));
+    wait(60_000);
+    expect(desk.getState().message).not.toBeNull();
+    fireEvent.pointerLeave(screen.getByText(/Van/));
+    wait(7_000);
+    expect(desk.getState().message).toBeNull();
+
+    say();
+    act(() => screen.getByRole('button', { name: 'Dismiss' }).focus());
+    wait(60_000);
+    expect(desk.getState().message).not.toBeNull();
+    act(() => screen.getByRole('button', { name: 'Dismiss' }).blur());
+    wait(7_000);
+    expect(desk.getState().message).toBeNull();
+    vi.useRealTimers();
   });
 });

@@ -1,6 +1,8 @@
-import { act, fireEvent, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
+import type { Assessment } from '../../src/assess/answer.ts';
 import { beginGesture, draftGesture } from '../../src/desk/edit.ts';
+import { Figures } from '../../src/panels/summary/Figures.tsx';
 import { Headline } from '../../src/panels/summary/Headline.tsx';
 import { Summary } from '../../src/panels/summary/Summary.tsx';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
@@ -43,6 +45,24 @@ it('announces the verdict only while the hand is still', () => {
   });
   expect(screen.getByRole('heading').textContent).toBe('Nothing drawn yet');
   expect(screen.getByRole('status').textContent).toBe('1 to stop for');
+});
+
+it('an area is not said twice where sizes go by it', () => {
+  const answer = exampleAnswer(plan);
+  const id = 'batToFuse';
+  const sized = (value: string): Assessment => ({
+    ...answer,
+    figures: { ...answer.figures, feed: { ...answer.figures.feed, value, places: [{ kind: 'run', id }] } },
+    runs: answer.runs.map((run) => (run.runId === id ? { ...run, areaMm2: 50.2 } : run)),
+  });
+  renderPanel(<Figures answer={sized('sae:1/0')} />, plan);
+  const said = () => figure('feed').parentElement?.textContent;
+  const before = said();
+  cleanup();
+  renderPanel(<Figures answer={sized('mm2:50')} />, plan);
+  expect(before).toContain('50.2 mm²');
+  expect(said()).toContain('50 mm²');
+  expect(said()?.match(/mm²/g)).toHaveLength(1);
 });
 
 describe('the summary', () => {
@@ -100,6 +120,16 @@ describe('the summary', () => {
     const rear = document.querySelector<HTMLElement>('[data-amplifier="rear"]');
     expect(rear?.querySelector('[data-field="cables"]')?.textContent).toBe('0.41 V3.4 %');
     expect(within(screen.getByRole('table', { name: 'Runs' })).getByText('Battery to main fuse')).toBeTruthy();
+  });
+
+  it('lists what was checked by topic, folded, every check once', async () => {
+    renderPanel(<Summary />, plan);
+    const fold = (await screen.findByText('What was checked')).closest('details');
+    expect(fold?.open).toBe(false);
+    const topics = [...(fold?.querySelectorAll('dt') ?? [])].map(({ textContent }) => textContent);
+    expect(topics).toEqual(['Fuses and what they protect', 'Cables']);
+    const checks = [...(fold?.querySelectorAll('dd li') ?? [])].map(({ textContent }) => textContent);
+    expect(checks).toEqual(['unprotected length', 'voltage drop of the cables']);
   });
 
   it('lists each assumption in use with its unit and its source', async () => {

@@ -9,8 +9,18 @@ import { renderPanel } from './render.tsx';
 
 vi.mock('../../src/desk/answer.ts', () => ({ answerOf: () => undefined }));
 
-const HIGH: TemplateEntry = { id: 'high', name: 'High roof', outline: ownFrom(DEFAULT_OUTLINES.panelVan) };
-const BOARD: TemplateEntry = { id: 'board', name: 'Long board', outline: ownFrom(DEFAULT_OUTLINES.bench) };
+const HIGH: TemplateEntry = {
+  id: 'high',
+  name: 'High roof',
+  outline: ownFrom(DEFAULT_OUTLINES.panelVan),
+  mirrored: false,
+};
+const BOARD: TemplateEntry = {
+  id: 'board',
+  name: 'Long board',
+  outline: ownFrom(DEFAULT_OUTLINES.bench),
+  mirrored: false,
+};
 
 /** A browser that keeps templates in a list. */
 function keeping(kept: TemplateEntry[]): TemplateFiles {
@@ -46,6 +56,11 @@ describe('own templates', () => {
     expect(document.querySelectorAll('.template-start svg')).toHaveLength(2);
     fireEvent.click(screen.getByText('Long board'));
     expect(onStart.mock.calls).toEqual([[BOARD]]);
+  });
+
+  it('say so where the wheel was on the right', async () => {
+    await show(HIGH, { ...BOARD, name: 'Ferry van', mirrored: true });
+    expect(names()).toEqual(['High roof', 'Ferry vanRight-hand drive']);
   });
 
   it('are not spoken of where there are none', async () => {

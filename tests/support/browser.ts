@@ -6,11 +6,12 @@ import { type Browser, type BrowserContext, type BrowserContextOptions, chromium
 import { Finger } from './finger.ts';
 import { drawn } from './reading.ts';
 
-/** The four screens the page is laid out for; the first three are held in the hand. */
+/** The screens the page is laid out for; all but the last are held in the hand. */
 export const VIEWPORTS = {
   tablet: { width: 1180, height: 820 },
   tabletPortrait: { width: 820, height: 1180 },
   phone: { width: 390, height: 844 },
+  phoneSideways: { width: 844, height: 390 },
   projector: { width: 1920, height: 1080 },
 } as const;
 
@@ -70,7 +71,7 @@ function recordFaults(context: BrowserContext, origin: string): string[] {
 }
 
 /**
- * Opens `url` on one of the four screens, by default with touch where that screen is held in the hand.
+ * Opens `url` on one of these screens, by default with touch where that screen is held in the hand.
  * Motion is reduced, so that a layout is measured where it comes to rest; `options` may say otherwise.
  */
 export async function openPage(

@@ -1,11 +1,13 @@
-import type { Assessment } from '../../assess/answer.ts';
+import type { Assessment, Figure } from '../../assess/answer.ts';
 import { answerOf } from '../../desk/answer.ts';
 import type { Alternative } from '../../plan/alternatives/alternative.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { headlineOf } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId, type Units, unitsFor } from '../../words/index.ts';
+import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { figureSaid } from '../summary/figureSaid.ts';
+import { VERDICT_SEVERITY } from '../summary/Headline.tsx';
 import { FindingChanges } from './FindingChanges.tsx';
 
 interface Column {
@@ -21,10 +23,27 @@ interface Row {
   readonly key: string;
   readonly label: string;
   said(column: Column): string;
+  /** The larger the worse; null where a figure is neither good nor bad by itself, or where there is none. */
+  weigh?(column: Column): number | null;
 }
 
+/** From the calmest to the gravest; among those of one kind the count decides. */
+const GRAVITY = { empty: 0, nothing: 0, provisional: 1, fix: 2, stop: 3 } as const;
+const MOST_FINDINGS = 1e6;
+
+const numberOf = ({ value }: Figure): number | null => (typeof value === 'number' ? value : null);
+
+const NO_BREAK = '\u00a0';
+
 const fusesSaid = ({ answer, units }: Column): string =>
-  units.list(answer.fuses.map(({ ratingA }) => (ratingA === null ? words.summary.noFigure : units.current(ratingA))));
+  units.list(
+    answer.fuses.map(({ ratingA }) =>
+      ratingA === null ? words.summary.noFigure : units.current(ratingA).replace(' ', NO_BREAK),
+    ),
+  );
+
+const voltsAt = ({ answer }: Column, fittingId: string): number | null =>
+  answer.amplifiers.find((one) => one.fittingId === fittingId)?.terminalV ?? null;
 
 function rowsOf({ plan, answer }: Column): Row[] {
   const { alternatives, summary } = words;
@@ -33,20 +52,33 @@ function rowsOf({ plan, answer }: Column): Row[] {
     label,
     said: (column) => figureSaid(column.answer.figures[key], column.units),
   });
+  const lessIsBetter = (key: keyof Assessment['figures'], label: string): Row => ({
+    ...figure(key, label),
+    weigh: (column) => numberOf(column.answer.figures[key]),
+  });
   return [
-    { key: 'verdict', label: alternatives.verdict, said: (column) => headlineOf(column.answer) },
+    {
+      key: 'verdict',
+      label: alternatives.verdict,
+      said: (column) => headlineOf(column.answer, column.plan),
+      weigh: ({ answer: { headline } }) => GRAVITY[headline.kind] * MOST_FINDINGS + headline.count,
+    },
     figure('feed', summary.feed),
     figure('mainFuse', summary.mainFuse),
-    figure('worstDrop', summary.worstDrop),
-    figure('unprotected', summary.unprotected),
+    lessIsBetter('worstDrop', summary.worstDrop),
+    lessIsBetter('unprotected', summary.unprotected),
     { key: 'fuses', label: alternatives.fuses, said: fusesSaid },
     ...answer.amplifiers.map(
       ({ fittingId }): Row => ({
         key: fittingId,
         label: alternatives.terminal(nameOfId(plan, fittingId) ?? fittingId),
         said: (column) => {
-          const volts = column.answer.amplifiers.find((one) => one.fittingId === fittingId)?.terminalV ?? null;
+          const volts = voltsAt(column, fittingId);
           return volts === null ? words.summary.noFigure : column.units.voltage(volts);
+        },
+        weigh: (column) => {
+          const volts = voltsAt(column, fittingId);
+          return volts === null ? null : -volts;
         },
       }),
     ),
@@ -58,6 +90,35 @@ const columnOf = (id: string, name: string, what: string, plan: Plan): Column =>
   answer: answerOf(plan),
   units: unitsFor(plan),
 });
+
+type Change = 'same' | 'better' | 'worse' | 'changed';
+
+/** How a column differs from the plan in one row, as far as can be read: what is shown alike is the same. */
+function changeOf(row: Row, present: Column, column: Column): Change {
+  if (row.said(column) === row.said(present)) return 'same';
+  const [before, now] = [row.weigh?.(present) ?? null, row.weigh?.(column) ?? null];
+  if (before === null || now === null || before === now) return 'changed';
+  return now < before ? 'better' : 'worse';
+}
+
+/** A figure, or the verdict with its mark; behind it, in a word, whether that is better or worse than the plan. */
+function Said({ row, column, change }: { row: Row; column: Column; change: Change }) {
+  const { better, worse } = words.alternatives;
+  const { kind } = column.answer.headline;
+  const severity = row.key === 'verdict' ? VERDICT_SEVERITY[kind] : null;
+  return (
+    <>
+      {severity === null ? null : <SeverityMark severity={severity} wordless />}
+      <span>{row.said(column)}</span>
+      {change === 'better' || change === 'worse' ? (
+        <span className="change-word">{change === 'better' ? better : worse}</span>
+      ) : null}
+    </>
+  );
+}
+
+const verdictClass = (row: Row, { answer }: Column): string =>
+  row.key === 'verdict' ? ` verdict headline-${answer.headline.kind}` : '';
 
 /** The plan and its alternatives, a column each; what differs from the plan stands out. */
 export function Comparison(props: {
@@ -88,16 +149,16 @@ export function Comparison(props: {
         </thead>
         <tbody>
           {rowsOf(present).map((row) => {
-            const now = row.said(present);
             return (
               <tr key={row.key}>
                 <th scope="row">{row.label}</th>
-                <td data-column={present.name}>{now}</td>
-                {others.map((column) => {
-                  const said = row.said(column);
+                {[present, ...others].map((column) => {
+                  const change = changeOf(row, present, column);
                   return (
-                    <td key={column.id} className={said === now ? 'same' : 'changed'} data-column={column.name}>
-                      {said}
+                    <td key={column.id} className={`${change}${verdictClass(row, column)}`} data-column={column.name}>
+                      <div>
+                        <Said row={row} column={column} change={change} />
+                      </div>
                     </td>
                   );
                 })}

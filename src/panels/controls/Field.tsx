@@ -15,6 +15,8 @@ interface FieldProps {
   onLeave?: (to: EventTarget | null) => void;
   /** What stands behind the input, in its row. */
   behind?: ReactNode;
+  /** What stands under it, its hint and what is wrong with it. */
+  below?: ReactNode;
   maxLength?: number;
   /** A trade word in the label that can be asked about. */
   term?: TermId;
@@ -30,6 +32,7 @@ export function Field({
   onFocus,
   onLeave,
   behind,
+  below,
   maxLength,
   term,
 }: FieldProps) {
@@ -85,6 +88,7 @@ export function Field({
           {draft.error}
         </span>
       )}
+      {below}
     </div>
   );
 }

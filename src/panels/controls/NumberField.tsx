@@ -1,6 +1,6 @@
 import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
-import { parseNumber } from '../../words/length.ts';
+import { parseNumber, unitIn, writeNumber } from '../../words/number.ts';
 import { Field } from './Field.tsx';
 import { useDraft } from './useDraft.ts';
 
@@ -16,11 +16,11 @@ interface NumberFieldProps {
   hint?: string;
   mark?: string;
   term?: TermId;
+  /** What may stand behind the figure, and what it counts in; the label ends with it unless it is told here. */
+  unit?: string | null;
 }
 
-const shownOf = (value: number | null): string => (value === null ? '' : String(Number(value.toPrecision(9))));
-
-/** A plain number with either decimal sign, within bounds. */
+/** A number within bounds, as its language writes it, with its unit behind it or without. */
 export function NumberField({
   label,
   value,
@@ -31,15 +31,20 @@ export function NumberField({
   hint,
   mark,
   term,
+  unit = unitIn(label),
 }: NumberFieldProps) {
   const draft = useDraft<number | null>(
-    shownOf(value),
+    value === null ? '' : writeNumber(value),
     (text) => {
       if (mayBeEmpty && text.trim() === '') return { ok: true, value: null };
-      const read = parseNumber(text, min, max);
+      const read = parseNumber(text, min, max, { unit });
       if (read.ok) return read;
-      const { numberProblem, kept } = words.fields;
-      return { ok: false, error: `${numberProblem(read.problem, label, String(min), String(max))} ${kept}` };
+      const { numberProblem, inDoubt, kept, noneKept } = words.fields;
+      const error =
+        read.problem === 'inDoubt'
+          ? inDoubt(label, text.trim(), writeNumber(read.readings[0]), writeNumber(read.readings[1]))
+          : numberProblem(read.problem, label, writeNumber(min), writeNumber(max), unit ?? '');
+      return { ok: false, error: `${error} ${value === null ? noneKept : kept}` };
     },
     onTake,
   );

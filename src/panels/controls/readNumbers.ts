@@ -1,19 +1,19 @@
 import { words } from '../../words/full.ts';
-import { parseNumber } from '../../words/length.ts';
+import { writeNumber } from '../../words/number.ts';
+import { parseRatings } from '../../words/ratings.ts';
 import type { Bounds } from '../inputs.ts';
 import type { Read } from './useDraft.ts';
 
-/** '30 30' -> [30, 30]: several figures in one field, with spaces, + or ; between; '' -> []. */
+const summed = (values: readonly number[]): string => values.map((value) => writeNumber(value)).join(' + ');
+
+/** '30 30' or '30/30' -> [30, 30]: several ratings in one field; '' -> []. */
 export function readNumbers(text: string, { min, max }: Bounds, label: string, hint: string): Read<number[]> {
-  const parts = text.split(/[\s;+]+/).filter((part) => part !== '');
-  const values: number[] = [];
-  for (const part of parts) {
-    const read = parseNumber(part, min, max);
-    if (!read.ok) {
-      const problem = words.fields.numberProblem(read.problem, label, String(min), String(max));
-      return { ok: false, error: `${problem} ${hint}` };
-    }
-    values.push(read.value);
-  }
-  return { ok: true, value: values };
+  const read = parseRatings(text, min, max);
+  if (read.ok) return { ok: true, value: read.values };
+  const { numberProblem, inDoubt } = words.fields;
+  const error =
+    read.problem === 'inDoubt'
+      ? inDoubt(label, read.typed, summed(read.readings[0]), summed(read.readings[1]))
+      : `${numberProblem(read.problem, label, writeNumber(min), writeNumber(max), 'A')} ${hint}`;
+  return { ok: false, error };
 }

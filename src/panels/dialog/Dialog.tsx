@@ -1,6 +1,7 @@
 import './dialog.css';
 import './choices.css';
-import { type ReactNode, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { choice } from '../../look/choices.ts';
 import { words } from '../../words/index.ts';
 
 interface DialogProps {
@@ -9,15 +10,20 @@ interface DialogProps {
   children: ReactNode;
   /** Stands beside the answer, so that its figures stay in view. */
   beside?: boolean;
+  /** A sheet at the edge with no veil, so that what it changes is seen as it changes: over one column, or from below. */
+  over?: 'tools' | 'answer';
 }
 
 /**
  * The platform's own dialog: it keeps the focus inside, closes on Escape and gives the focus back to what opened it.
  * Nothing behind it moves.
  */
-export function Dialog({ title, onClose, children, beside = false }: DialogProps) {
+export function Dialog({ title, onClose, children, beside = false, over }: DialogProps) {
   const ref = useRef<HTMLDialogElement>(null);
+  // chosen once: a sheet in which the hand is changed does not jump from under the finger
+  const [side] = useState(() => choice('side'));
   const titleId = useId();
+  const classes = ['dialog', beside && 'dialog-beside', over && `dialog-sheet dialog-over-${over} dialog-${side}`];
   useEffect(() => {
     const dialog = ref.current;
     const opener = document.activeElement;
@@ -30,7 +36,7 @@ export function Dialog({ title, onClose, children, beside = false }: DialogProps
   return (
     <dialog
       ref={ref}
-      className={beside ? 'dialog dialog-beside' : 'dialog'}
+      className={classes.filter(Boolean).join(' ')}
       aria-labelledby={titleId}
       onCancel={(event) => {
         event.preventDefault();

@@ -1,6 +1,7 @@
 import './faces.css';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
+import { Answered } from '../Answered.tsx';
 import { Headline } from '../summary/Headline.tsx';
 import { Summary } from '../summary/Summary.tsx';
 import { useChoice } from '../useChoice.ts';
@@ -50,7 +51,9 @@ export default function ClassFace() {
   if (useChoice('figures') === 'hidden') return <Asking />;
   return (
     <>
-      <Headline />
+      <Answered pace="figures">
+        <Headline />
+      </Answered>
       <div className="answer-scroll">
         <Summary />
       </div>

@@ -7,6 +7,7 @@ import { headlineOf, notCheckedOf, notToldOf } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
+import { VERDICT_SEVERITY } from '../summary/Headline.tsx';
 import { useAnswer, useDesk, useDeskStore, usePlan, useUnits } from '../useDesk.ts';
 import { Protection } from './Protection.tsx';
 import { topicsOf, toSettle } from './topics.ts';
@@ -14,13 +15,13 @@ import { topicsOf, toSettle } from './topics.ts';
 const Inspector = lazy(() => import('../inspector/Inspector.tsx'));
 
 /** Never calmer than the truth: what has to be settled comes before anything that was found in order. */
-function verdictOf(answer: Assessment): string {
+function verdictOf(answer: Assessment, plan: Plan): string {
   const points = toSettle(answer.findings).length;
   if (points > 0) return words.customer.notFinished(points);
-  return answer.headline.kind === 'provisional' ? words.customer.toMeasure(answer.headline.count) : headlineOf(answer);
+  return answer.headline.kind === 'provisional'
+    ? words.customer.toMeasure(answer.headline.count)
+    : headlineOf(answer, plan);
 }
-
-const MARK = { stop: 'stop', fix: 'fix', provisional: 'note', nothing: null, empty: null } as const;
 
 function System({ plan }: { plan: Plan }) {
   const units = useUnits();
@@ -66,7 +67,9 @@ function Feed({ answer }: { answer: Assessment }) {
     <>
       <p className="customer-figure">{units.gauge(value)}</p>
       <p>
-        {[area === null ? '' : units.area(area), provisional ? summary.provisional : ''].filter(Boolean).join(', ')}
+        {[area === null || value.startsWith('mm2:') ? '' : units.area(area), provisional ? summary.provisional : '']
+          .filter(Boolean)
+          .join(', ')}
       </p>
       {full === null ? null : <p>{customer.carries(units.current(full))}</p>}
     </>
@@ -121,7 +124,7 @@ function Change({ plan }: { plan: Plan }) {
 export default function CustomerFace() {
   const plan = usePlan();
   const answer = useAnswer();
-  const mark = MARK[answer.headline.kind];
+  const mark = VERDICT_SEVERITY[answer.headline.kind];
   const { customer } = words;
   const isEmpty = plan.fittings.length === 0;
   return (
@@ -129,7 +132,7 @@ export default function CustomerFace() {
       <header className={`headline headline-${answer.headline.kind}`}>
         <h2 data-figure="headline">
           {mark === null ? null : <SeverityMark severity={mark} wordless />}
-          <span>{verdictOf(answer)}</span>
+          <span>{verdictOf(answer, plan)}</span>
         </h2>
       </header>
       <div className="answer-scroll">

@@ -62,7 +62,7 @@ export default function ViewDialog({ onClose }: { onClose: () => void }) {
     if (face !== 'work') desk.setState({ findingId: null, selection: null, hand: { way: 'move' } });
   };
   return (
-    <Dialog title={view.title} onClose={onClose}>
+    <Dialog title={view.title} onClose={onClose} over="answer">
       <div className="fields">
         <Radios name="face" legend={view.face} texts={view.faces} hints={view.faceHints} onTake={turn} />
         <Radios name="theme" legend={view.theme} texts={view.themes} hints={view.themeHints} />

@@ -44,6 +44,7 @@ const RULES: Readonly<Record<Exclude<Topic, 'detail'>, readonly RuleId[]>> = {
     'clad-as-copper',
     'size-not-proven',
     'reducer-length',
+    'tape-doubtful',
     'loose-end',
   ],
   power: [
@@ -58,7 +59,10 @@ const RULES: Readonly<Record<Exclude<Topic, 'detail'>, readonly RuleId[]>> = {
   ground: ['ground-missing', 'ground-smaller', 'ground-on-sensor', 'strap-smaller'],
 };
 
-const topicOf = (rule: RuleId): Topic =>
+/** The most telling first. */
+export const TOPICS: readonly Topic[] = ['protection', 'cable', 'power', 'ground', 'detail'];
+
+export const topicOf = (rule: RuleId): Topic =>
   (['protection', 'cable', 'power', 'ground'] as const).find((topic) => RULES[topic].includes(rule)) ?? 'detail';
 
 /** What has to be settled before building. */
@@ -67,9 +71,8 @@ export const toSettle = (findings: readonly Finding[]): readonly Finding[] =>
 
 /** How many points of each topic there are, the most telling topic first; rules that no topic knows are counted too. */
 export function topicsOf(findings: readonly Finding[]): readonly { topic: Topic; count: number }[] {
-  const topics: readonly Topic[] = ['protection', 'cable', 'power', 'ground', 'detail'];
   const all = toSettle(findings).map(({ rule }) => topicOf(rule));
-  return topics
-    .map((topic) => ({ topic, count: all.filter((one) => one === topic).length }))
-    .filter(({ count }) => count > 0);
+  return TOPICS.map((topic) => ({ topic, count: all.filter((one) => one === topic).length })).filter(
+    ({ count }) => count > 0,
+  );
 }

@@ -57,7 +57,7 @@ export default function Guide({ onNewPlan, onEdit }: GuideProps) {
       </header>
       {isFolded ? null : (
         <div className="guide-body">
-          <p role="status">{text}</p>
+          <p role="status">{act.now ?? text}</p>
           <button type="button" className="strong" onClick={act.run}>
             {act.text}
           </button>

@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { FittingOf } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
+import { writeRatings } from '../../words/ratings.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
@@ -17,13 +18,13 @@ const MAX_ONBOARD = 12;
 function readFuses(text: string): Read<number[] | null> {
   const { onboard, onboardHint } = words.inspector;
   if (text.trim() === '') return { ok: true, value: null };
-  if (Number(text) === 0) return { ok: true, value: [] };
+  if (/^0 ?A?$/i.test(text.trim())) return { ok: true, value: [] };
   const read = readNumbers(text, inputBounds('amplifier.onboardFusesA'), onboard, onboardHint);
   return read.ok ? { ok: true, value: read.value.slice(0, MAX_ONBOARD) } : read;
 }
 
 const shownFuses = (fuses: readonly number[] | null): string =>
-  fuses === null ? '' : fuses.length === 0 ? '0' : fuses.join(' ');
+  fuses === null ? '' : fuses.length === 0 ? '0' : writeRatings(fuses);
 
 export function AmplifierFields({ amplifier }: { amplifier: FittingOf<'amplifier'> }) {
   const { change } = useFittingChange(amplifier.id);

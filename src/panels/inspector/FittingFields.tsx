@@ -75,7 +75,7 @@ function KindHelp({ kind }: { kind: Fitting['kind'] }) {
   const id = KIND_TERMS[kind];
   if (id === undefined) return null;
   return (
-    <div>
+    <div className="kind-help">
       <Term id={id} help={help} word={words.fittings.kinds[kind]} />
       <TermNote help={help} />
     </div>

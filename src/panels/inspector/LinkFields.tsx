@@ -3,6 +3,7 @@ import type { Link, LinkFamily, Plan } from '../../plan/schema.ts';
 import { familyName } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
+import { inputUnit } from '../controls/inputUnit.ts';
 import { NumberField } from '../controls/NumberField.tsx';
 import { inputBounds } from '../inputs.ts';
 import { useUnits } from '../useDesk.ts';
@@ -66,6 +67,7 @@ export function LinkFields({ link, answer, plan, seat = 'holder', prefix = '', o
           label={named(inspector.fixedRating)}
           value={link.ratingA}
           {...inputBounds('link.ratingA')}
+          unit={inputUnit('link.ratingA')}
           onTake={(ratingA) => ratingA !== null && onTake({ ...link, ratingA })}
         />
       )}

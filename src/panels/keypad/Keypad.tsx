@@ -11,7 +11,7 @@ interface KeypadProps {
   onDone: () => void;
 }
 
-/** Three rows of four; the fourth row is Clear, 0, Space and Done. */
+/** Three rows of four; the fourth row is Clear, 0, Space and Done. A part of an inch stands at the end of each. */
 const ROWS = [
   ['7', '8', '9'],
   ['4', '5', '6', '/'],
@@ -33,10 +33,18 @@ export function Keypad({ field, showLength, onKey, onBack, onClear, onDone }: Ke
     onPointerDown: (event: { preventDefault(): void }) => event.preventDefault(),
     onClick: act,
   });
+  const part = (row: number) => {
+    const sign = FRACTIONS[showLength][row];
+    return sign === undefined ? null : (
+      <button className="keypad-part" {...press(() => onKey(` ${sign} `))}>
+        {sign}
+      </button>
+    );
+  };
   return (
     <fieldset className="keypad" aria-label={keypad.label(field)}>
       <div className="keypad-keys">
-        {ROWS.map((row) => (
+        {ROWS.map((row, index) => (
           <Fragment key={row[0]}>
             {row.map((sign) => (
               <button key={sign} {...press(() => onKey(sign))}>
@@ -48,28 +56,21 @@ export function Keypad({ field, showLength, onKey, onBack, onClear, onDone }: Ke
                 ⌫
               </button>
             ) : null}
+            {part(index)}
           </Fragment>
         ))}
         <button className="keypad-word" {...press(onClear)}>
           {keypad.clear}
         </button>
         <button {...press(() => onKey('0'))}>0</button>
-        <button className="keypad-word" {...press(() => onKey(' '))}>
-          {keypad.space}
+        <button {...press(() => onKey(' '))} aria-label={keypad.space}>
+          ␣
         </button>
         <button className="keypad-word strong" {...press(onDone)}>
           {keypad.done}
         </button>
+        {part(ROWS.length)}
       </div>
-      {FRACTIONS[showLength].length === 0 ? null : (
-        <div className="keypad-units keypad-fractions">
-          {FRACTIONS[showLength].map((part) => (
-            <button key={part} {...press(() => onKey(` ${part} `))}>
-              {part}
-            </button>
-          ))}
-        </div>
-      )}
       <div className="keypad-units">
         {UNITS[showLength].map((unit) => (
           <button key={unit} {...press(() => onKey(` ${unit} `))}>

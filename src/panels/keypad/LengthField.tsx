@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { parseLength } from '../../words/length.ts';
@@ -16,9 +16,13 @@ interface LengthFieldProps {
   /** null only where `mayBeEmpty`. */
   onTake: (m: number | null) => void;
   mayBeEmpty?: boolean;
+  /** What is wrong with the value where it can be read but does not go with others. */
+  problem?: string | null;
   hint?: string;
   mark?: string;
   term?: TermId;
+  /** Asked about what it holds, and seen above the keys. */
+  question?: ReactNode;
 }
 
 function KeypadIcon() {
@@ -42,9 +46,11 @@ export function LengthField({
   maxM,
   onTake,
   mayBeEmpty = false,
+  problem = null,
   hint,
   mark,
   term,
+  question,
 }: LengthFieldProps) {
   const units = useUnits();
   const showLength = useDesk((state) => state.plan.settings.showLength);
@@ -62,11 +68,12 @@ export function LengthField({
       if (mayBeEmpty && text.trim() === '') return { ok: true, value: null };
       const read = parseLength(text, showLength === 'm' ? 'm' : 'in', { minM, maxM });
       if (read.ok) return { ok: true, value: read.m };
-      const { lengthProblem, kept } = words.fields;
-      return {
-        ok: false,
-        error: `${lengthProblem(read.problem, label, units.length(minM), units.length(maxM))} ${kept}`,
-      };
+      const { lengthProblem, inDoubt, kept, noneKept } = words.fields;
+      const error =
+        read.problem === 'inDoubt'
+          ? inDoubt(label, text.trim(), units.lengthField(read.readings[0]), units.lengthField(read.readings[1]))
+          : lengthProblem(read.problem, label, units.length(minM), units.length(maxM));
+      return { ok: false, error: `${error} ${valueM === null ? noneKept : kept}` };
     },
     onTake,
   );
@@ -74,7 +81,7 @@ export function LengthField({
     <div className="length-field" ref={place}>
       <Field
         label={label}
-        draft={draft}
+        draft={{ ...draft, error: draft.error ?? problem }}
         // the system's keyboard stays away while our own keypad is there
         inputMode={bigFingers ? 'none' : 'text'}
         onFocus={() => bigFingers && setOpen(true)}
@@ -84,6 +91,7 @@ export function LengthField({
         {...(hint === undefined ? {} : { hint })}
         {...(mark === undefined ? {} : { mark })}
         {...(term === undefined ? {} : { term })}
+        below={question}
         behind={
           <button
             type="button"

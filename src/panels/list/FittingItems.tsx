@@ -6,7 +6,7 @@ import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { axesOf } from '../inspector/PlaceFields.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
-import { ProposedActs, ProposedMark, useIsProposed } from './Proposed.tsx';
+import { ProposedActs, ProposedMark, useIsProposed, useProposedCount } from './Proposed.tsx';
 
 export interface ListPartProps {
   plan: Plan;
@@ -68,9 +68,10 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
 }
 
 export function FittingItems({ plan, onSaid, onEdit }: ItemsProps) {
+  const proposed = useProposedCount('fitting');
   return (
     <>
-      <h3>{words.list.fittings(plan.fittings.length)}</h3>
+      <h3>{words.list.fittings(plan.fittings.length - proposed, proposed)}</h3>
       <ul className="list-items">
         {plan.fittings.map((fitting) => (
           <FittingItem

@@ -5,6 +5,10 @@ import { useDesk, useDeskStore } from '../useDesk.ts';
 /** Whether a fitting or run is proposed, and no part of the plan yet. */
 export const useIsProposed = (id: string): boolean => useDesk((state) => state.proposal.some((part) => part.id === id));
 
+/** How many fittings or runs that are shown are only proposed. */
+export const useProposedCount = (kind: 'fitting' | 'run'): number =>
+  useDesk((state) => state.proposal.filter((part) => part.kind === kind).length);
+
 /** Beside the name of what is no part of the plan yet. */
 export const ProposedMark = () => <span className="list-proposed">{words.proposing.mark}</span>;
 

@@ -6,7 +6,7 @@ import { words } from '../../words/full.ts';
 import { nameOfId, runTitle } from '../../words/index.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import type { ItemsProps } from './FittingItems.tsx';
-import { ProposedActs, ProposedMark, useIsProposed } from './Proposed.tsx';
+import { ProposedActs, ProposedMark, useIsProposed, useProposedCount } from './Proposed.tsx';
 
 function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
   const desk = useDeskStore();
@@ -56,9 +56,10 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
 }
 
 export function RunItems({ plan, onSaid, onEdit }: ItemsProps) {
+  const proposed = useProposedCount('run');
   return (
     <>
-      <h3>{words.list.runs(plan.runs.length)}</h3>
+      <h3>{words.list.runs(plan.runs.length - proposed, proposed)}</h3>
       <ul className="list-items">
         {plan.runs.map((run) => (
           <RunItem key={run.id} run={run} plan={plan} onSaid={onSaid} onEdit={onEdit} />

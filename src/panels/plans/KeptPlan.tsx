@@ -1,13 +1,12 @@
-import { useState } from 'react';
-import { MAX_NAME } from '../../plan/schema.ts';
+import { useRef, useState } from 'react';
 import { words } from '../../words/full.ts';
-import { TextField } from '../controls/TextField.tsx';
 import type { KeptPlanEntry } from '../topbar/files.ts';
+import { RenameForm } from './RenameForm.tsx';
 import { Thumbnail } from './Thumbnail.tsx';
 
 interface KeptPlanProps {
   entry: KeptPlanEntry;
-  /** It lies on the desk: renamed there, and not deleted from under it. */
+  /** It lies on the desk, and is renamed there. */
   isOpen: boolean;
   onOpen: () => void;
   onDuplicate: (name: string) => void;
@@ -21,6 +20,7 @@ const clock = (time: number): string =>
 /** A plan with its picture, and what can be done with it. */
 export function KeptPlan({ entry, isOpen, onOpen, onDuplicate, onRename, onRemove }: KeptPlanProps) {
   const [isNaming, setNaming] = useState(false);
+  const renameButton = useRef<HTMLButtonElement>(null);
   const { openDialog } = words;
   const { plan, time } = entry;
   const name = plan?.name ?? openDialog.unreadable;
@@ -34,13 +34,15 @@ export function KeptPlan({ entry, isOpen, onOpen, onDuplicate, onRename, onRemov
         </span>
       </button>
       {isNaming ? (
-        <TextField
-          label={openDialog.newName}
-          value={name}
-          maxLength={MAX_NAME}
-          onTake={(taken) => {
+        <RenameForm
+          name={name}
+          onKeep={(taken) => {
             setNaming(false);
             if (taken !== '' && taken !== name) void onRename(taken);
+          }}
+          onLeave={() => {
+            setNaming(false);
+            renameButton.current?.focus();
           }}
         />
       ) : null}
@@ -50,22 +52,21 @@ export function KeptPlan({ entry, isOpen, onOpen, onDuplicate, onRename, onRemov
           <span className="sr-only"> {name}</span>
         </button>
         {isOpen ? null : (
-          <>
-            <button
-              type="button"
-              disabled={plan === null}
-              aria-expanded={isNaming}
-              onClick={() => setNaming(!isNaming)}
-            >
-              {openDialog.rename}
-              <span className="sr-only"> {name}</span>
-            </button>
-            <button type="button" className="danger" onClick={onRemove}>
-              {openDialog.remove}
-              <span className="sr-only"> {name}</span>
-            </button>
-          </>
+          <button
+            ref={renameButton}
+            type="button"
+            disabled={plan === null}
+            aria-expanded={isNaming}
+            onClick={() => setNaming(!isNaming)}
+          >
+            {openDialog.rename}
+            <span className="sr-only"> {name}</span>
+          </button>
         )}
+        <button type="button" className="danger" onClick={onRemove}>
+          {openDialog.remove}
+          <span className="sr-only"> {name}</span>
+        </button>
       </div>
     </li>
   );

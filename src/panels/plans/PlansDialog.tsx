@@ -1,9 +1,11 @@
 import './plans.css';
 import { useCallback, useEffect, useRef, useState } from 'react';
+import type { Message } from '../../desk/desk.ts';
 import { words } from '../../words/full.ts';
 import { Dialog } from '../dialog/Dialog.tsx';
 import type { KeptPlanEntry, PlanFiles } from '../topbar/files.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
+import { deletePlan } from './deletePlan.ts';
 import { KeptPlan } from './KeptPlan.tsx';
 
 interface Deleted {
@@ -18,6 +20,8 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
   const [kept, setKept] = useState<readonly KeptPlanEntry[]>([]);
   const [deleted, setDeleted] = useState<Deleted | null>(null);
   const isHere = useRef(true);
+  /** The way back outlives the dialog: it is offered anew, for as long as a message is shown, when that closes. */
+  const offered = useRef<Message | null>(null);
   const { openDialog } = words;
 
   const list = useCallback(async () => {
@@ -31,18 +35,25 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
       isHere.current = false;
     };
   }, [list]);
+  useEffect(
+    () => () => {
+      if (offered.current !== null) desk.setState({ message: { ...offered.current } });
+    },
+    [desk],
+  );
 
   const remove = async ({ planId, plan }: KeptPlanEntry) => {
     const name = plan?.name ?? openDialog.unreadable;
-    const putBack = await files.plans.remove(planId);
+    const putBack = await deletePlan(desk, files, kept, planId);
     setDeleted({ name, putBack });
-    // the way back outlives the dialog for as long as a message is shown
-    desk.setState({ message: { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() } });
+    offered.current = { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() };
+    desk.setState({ message: offered.current });
     await list();
   };
   const takeBack = async () => {
     await deleted?.putBack();
     setDeleted(null);
+    offered.current = null;
     desk.setState({ message: null });
     await list();
   };

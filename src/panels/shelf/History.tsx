@@ -1,6 +1,8 @@
 import { useStore } from 'zustand';
 import { redoAct, undoAct } from '../../desk/acts/history.ts';
 import { runAct } from '../../desk/acts/index.ts';
+import { wholePlan } from '../../desk/whole.ts';
+import type { Proposal } from '../../plan/propose/proposal.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { nameOfId, words } from '../../words/index.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
@@ -16,18 +18,41 @@ export function changedName(before: Plan, after: Plan): string | null {
   return gone === undefined ? null : nameOfId(before, gone.id);
 }
 
+interface Step {
+  plan: Plan;
+  proposal: Proposal;
+}
+
+/** The name of what a step was about: in the plan, or where that stayed as it was, in what is proposed for it. */
+function nameOfStep(before: Step, after: Step): string | null {
+  if (before.plan !== after.plan) return changedName(before.plan, after.plan);
+  const then = new Map(before.proposal.map((part) => [part.id, JSON.stringify(part)]));
+  const changed = after.proposal.find((part) => then.get(part.id) !== JSON.stringify(part));
+  if (changed !== undefined) return nameOfId(wholePlan(after), changed.id);
+  const kept = new Set(after.proposal.map(({ id }) => id));
+  const gone = before.proposal.find(({ id }) => !kept.has(id));
+  return gone === undefined ? null : nameOfId(wholePlan(before), gone.id);
+}
+
+/** A step as the history holds it; none where there is none. */
+const stepOf = (held: Partial<Step> | undefined): Step | undefined =>
+  held?.plan === undefined ? undefined : { plan: held.plan, proposal: held.proposal ?? [] };
+
 /** Undo and redo, under the thumb; each says what it would take back and how many steps there are. */
 export function History() {
   const desk = useDeskStore();
   const plan = useDesk((state) => state.plan);
+  const proposal = useDesk((state) => state.proposal);
   const act = useDesk((state) => state.act);
   const past = useStore(desk.temporal, (state) => state.pastStates);
   const future = useStore(desk.temporal, (state) => state.futureStates);
-  const before = past.at(-1)?.plan;
-  const after = future.at(-1);
+  const before = stepOf(past.at(-1));
+  const next = future.at(-1);
+  const after = stepOf(next);
+  const now = { plan, proposal };
   const { history } = words;
-  const undone = before === undefined ? '' : words.act(act, changedName(before, plan));
-  const redone = after?.plan === undefined ? '' : words.act(after.act ?? null, changedName(plan, after.plan));
+  const undone = before === undefined ? '' : words.act(act, nameOfStep(before, now));
+  const redone = after === undefined ? '' : words.act(next?.act ?? null, nameOfStep(now, after));
   return (
     <>
       <button

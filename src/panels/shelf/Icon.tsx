@@ -11,6 +11,8 @@ const PATHS = {
   menu: 'M4 7h20M4 14h20M4 21h20',
   up: 'M6 17l8-8 8 8',
   down: 'M6 11l8 8 8-8',
+  close: 'M7 7l14 14M21 7L7 21',
+  tick: 'M5 15l6 6L23 8',
 } as const;
 
 export type IconName = keyof typeof PATHS;

@@ -1,3 +1,4 @@
+import './more.css';
 import { useEffect, useRef } from 'react';
 import type { FittingKind } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';

@@ -1,13 +1,24 @@
 import './shelf.css';
-import { lazy, Suspense, useState } from 'react';
+import './turned.css';
+import { lazy, type ReactNode, Suspense, useState } from 'react';
 import { runAct } from '../../desk/acts/index.ts';
 import { toggleSnap } from '../../desk/acts/toggles.ts';
 import { zoomFit } from '../../desk/acts/zoom.ts';
 import { words } from '../../words/index.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
+import { FittingIcon } from './FittingIcon.tsx';
 import { Hands, takeKind, useHeldKind } from './Hands.tsx';
 import { History } from './History.tsx';
 import { Icon } from './Icon.tsx';
+
+/** What the hand holds beside itself, by name and symbol; null while it moves things. */
+function useInHand(): { name: string; icon: ReactNode } | null {
+  const held = useHeldKind();
+  const isRun = useDesk(({ hand }) => hand.way === 'run');
+  const { shelf, fittings } = words;
+  if (held !== null) return { name: fittings.kinds[held], icon: <FittingIcon kind={held} /> };
+  return isRun ? { name: shelf.run, icon: <Icon name="run" /> } : null;
+}
 
 const MoreFittings = lazy(() => import('./MoreFittings.tsx'));
 
@@ -16,6 +27,7 @@ export function Shelf() {
   const desk = useDeskStore();
   const snap = useDesk((state) => state.snap);
   const held = useHeldKind();
+  const inHand = useInHand();
   const [isOpen, setOpen] = useState(false);
   const [isMoreOpen, setMoreOpen] = useState(false);
   const { shelf } = words;
@@ -35,10 +47,13 @@ export function Shelf() {
             className="shelf-pull"
             aria-expanded={isOpen}
             aria-controls="shelf-drawer"
+            data-held={inHand !== null || undefined}
             onClick={() => setOpen(!isOpen)}
           >
-            <Icon name="tools" />
+            {/* the drawer closes over what was taken out of it */}
+            {inHand === null ? <Icon name="tools" /> : inHand.icon}
             <span>{isOpen ? shelf.closeTools : shelf.tools}</span>
+            {inHand === null ? null : <span className="sr-only">{shelf.inHand(inHand.name)}</span>}
           </button>
           <History />
           <button type="button" aria-pressed={snap} onClick={() => runAct(desk, toggleSnap)}>

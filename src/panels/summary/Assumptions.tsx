@@ -1,8 +1,9 @@
 import { memo } from 'react';
-import type { Assessment, AssumptionUse } from '../../assess/answer.ts';
+import type { Assessment, AssumptionUse, RuleId } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { TOPICS, topicOf } from '../faces/topics.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useUnits } from '../useDesk.ts';
@@ -75,13 +76,35 @@ function CheckedWords() {
   );
 }
 
+/** What each rule is about, topic by topic. */
+function Checked({ rules }: { rules: readonly RuleId[] }) {
+  return (
+    <dl className="checked">
+      {TOPICS.map((topic) => ({ topic, ofTopic: rules.filter((rule) => topicOf(rule) === topic) }))
+        .filter(({ ofTopic }) => ofTopic.length > 0)
+        .map(({ topic, ofTopic }) => (
+          <div key={topic}>
+            <dt>{words.summary.checkedTopics[topic]}</dt>
+            <dd>
+              <ul>
+                {ofTopic.map((rule) => (
+                  <li key={rule}>{words.headline.rules[rule]}</li>
+                ))}
+              </ul>
+            </dd>
+          </div>
+        ))}
+    </dl>
+  );
+}
+
 /** Every assumed value in use, where it comes from, and what was checked with it. */
 export const Assumptions = memo(function Assumptions({ answer, plan }: { answer: Assessment; plan: Plan }) {
   const units = useUnits();
   const assumed = answer.assumptions.filter(({ origin }) => origin === 'assumed');
   const { strictest } = answer;
   const limit = units.length(strictest.limitM);
-  const { rules, severities } = words.headline;
+  const { severities } = words.headline;
   return (
     <>
       {assumed.length === 0 ? null : (
@@ -108,7 +131,7 @@ export const Assumptions = memo(function Assumptions({ answer, plan }: { answer:
       <details className="fold">
         <summary>{words.summary.checked}</summary>
         <CheckedWords />
-        <p>{answer.rulesChecked.map((rule) => rules[rule]).join(', ')}.</p>
+        <Checked rules={answer.rulesChecked} />
         <p>
           {strictest.severity === null
             ? words.summary.strictestNothing(limit)

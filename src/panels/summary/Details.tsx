@@ -4,6 +4,8 @@ import { AmplifierTable } from './AmplifierTable.tsx';
 import { Assumptions } from './Assumptions.tsx';
 import { FuseTable } from './FuseTable.tsx';
 import { RunTable } from './RunTable.tsx';
+import { ShortTable } from './ShortTable.tsx';
+import { SupplyList } from './SupplyList.tsx';
 import { useSeen } from './useSeen.ts';
 import './details.css';
 
@@ -22,6 +24,8 @@ export default function Details() {
       <AmplifierTable amplifiers={answer.amplifiers} plan={plan} />
       <FuseTable fuses={answer.fuses} plan={plan} />
       <RunTable runs={answer.runs} plan={plan} />
+      <ShortTable shorts={answer.shorts} plan={plan} />
+      <SupplyList supply={answer.supply} plan={plan} />
       <Assumptions answer={answer} plan={plan} />
     </div>
   );

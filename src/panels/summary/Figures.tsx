@@ -24,6 +24,9 @@ const TERMS = {
   unprotected: 'unprotectedLength',
 } as const;
 
+/** Signs that have room beside one another in the large type: '12.34 m', and not '12 ft 11 1/8 in'. */
+const SHORT = 9;
+
 interface LargeFigureProps {
   id: FigureId;
   label: string;
@@ -50,7 +53,7 @@ function LargeFigure({ id, label, value, governs, isHazard, why }: LargeFigurePr
         onClick={() => why !== null && openWhy(why, label)}
       >
         <span className="sr-only">{label}</span>
-        <span className="figure-value" data-figure={id}>
+        <span className={value.length > SHORT ? 'figure-value figure-value-long' : 'figure-value'} data-figure={id}>
           {value}
         </span>
         <span className="figure-governs">{governs}</span>
@@ -67,7 +70,13 @@ export function Figures({ answer }: { answer: Assessment }) {
   const percent = typeof worstDrop.value === 'number' ? (100 * worstDrop.value) / systemV : null;
   const area = runBrief(answer, feed.places[0]?.id ?? '')?.areaMm2 ?? null;
   const all = [
-    { id: 'feed', label: words.summary.feed, figure: feed, extra: area === null ? '' : units.area(area) },
+    {
+      id: 'feed',
+      label: words.summary.feed,
+      figure: feed,
+      // a metric size is its area
+      extra: area === null || String(feed.value).startsWith('mm2:') ? '' : units.area(area),
+    },
     { id: 'mainFuse', label: words.summary.mainFuse, figure: mainFuse, extra: '' },
     {
       id: 'worstDrop',
@@ -86,7 +95,7 @@ export function Figures({ answer }: { answer: Assessment }) {
           label={label}
           value={figureSaid(figure, units)}
           governs={[
-            figure.value === null ? missing(id, answer) : extra,
+            figure.value === null && figure.governs === null ? missing(id, answer) : extra,
             figure.governs === null ? '' : words.governs(figure.governs),
             figure.provisional ? words.summary.provisional : '',
           ]

@@ -50,7 +50,8 @@ const FuseRows = memo(function FuseRows({ fuse, name, family, isSelected, units 
         </td>
         <td data-field="needed">
           <Figure why={null} title={columns.needed}>
-            {current(fuse.neededA)}
+            {/* one that is joined to nothing needs no rating */}
+            {current(fuse.neededA === 0 ? null : fuse.neededA)}
           </Figure>
         </td>
         <td data-field="allowed">

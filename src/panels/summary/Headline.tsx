@@ -2,15 +2,16 @@ import './summary.css';
 import { useEffect, useState } from 'react';
 import { headlineOf, notCheckedOf, notToldOf, words } from '../../words/answer.ts';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
-import { useAnswer, useDesk } from '../useDesk.ts';
+import { useAnswer, useDesk, usePlan } from '../useDesk.ts';
 
-const SEVERITY = { stop: 'stop', fix: 'fix', provisional: 'note', nothing: null, empty: null } as const;
+/** The mark that goes with each kind of verdict. */
+export const VERDICT_SEVERITY = { stop: 'stop', fix: 'fix', provisional: 'note', nothing: null, empty: null } as const;
 
 /** The verdict, and always under it what was not told and what was not checked. */
 export function Headline() {
   const answer = useAnswer();
-  const text = headlineOf(answer);
-  const severity = SEVERITY[answer.headline.kind];
+  const text = headlineOf(answer, usePlan());
+  const severity = VERDICT_SEVERITY[answer.headline.kind];
   const notTold = notToldOf(answer);
   const notChecked = notCheckedOf(answer);
   const isProposed = useDesk((state) => state.proposal.length > 0);

@@ -14,7 +14,7 @@ export default function LegendDialog({ onClose }: { onClose: () => void }) {
   const isWork = useChoice('face') === 'work';
   const { legend, fittings } = words;
   return (
-    <Dialog title={legend.title} onClose={onClose}>
+    <Dialog title={legend.title} onClose={onClose} over="answer">
       <div className="legend">
         {isWork ? (
           <button

@@ -1,5 +1,6 @@
 import { MAX_NAME, type OwnLink } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
+import { writeRatings } from '../../words/ratings.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Field } from '../controls/Field.tsx';
 import { NumberField } from '../controls/NumberField.tsx';
@@ -18,7 +19,7 @@ const MAX_RATINGS = 60;
 export function OwnLinkFields({ link, onTake }: { link: ToldLink; onTake: (patch: Partial<ToldLink>) => void }) {
   const text = words.fieldLabels.settings;
   const ratings = useDraft<number[]>(
-    link.ratingsA.join(' '),
+    writeRatings(link.ratingsA),
     (typed) => {
       const bounds = inputBounds('settings.ownLinks.ratingsA');
       const read = readNumbers(typed, bounds, text.ownRatings, text.ownRatingsHint);

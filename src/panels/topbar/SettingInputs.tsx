@@ -2,6 +2,7 @@ import { commit } from '../../desk/edit.ts';
 import { setInput } from '../../plan/edits/setInput.ts';
 import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
+import { inputUnit } from '../controls/inputUnit.ts';
 import { NumberField } from '../controls/NumberField.tsx';
 import { Labelled } from '../help/Labelled.tsx';
 import { inputBounds } from '../inputs.ts';
@@ -30,6 +31,7 @@ export function SettingInputs({ legend, names, term }: { legend: string; term?: 
               label={words.settings.inputs[name]}
               value={value}
               {...inputBounds(path)}
+              unit={inputUnit(path)}
               mark={words.inspector.origin(words.fittings.origins[origin])}
               {...(source === undefined ? {} : { hint: words.sourceNote(source) })}
               onTake={(told) => {

@@ -3,7 +3,7 @@ import { commit } from '../../desk/edit.ts';
 import { changeSettings } from '../../plan/edits/changeSettings.ts';
 import { defaultStock, KNOWN_GAUGES } from '../../plan/gauges.ts';
 import type { LinkFamily, Settings } from '../../plan/schema.ts';
-import { familyName } from '../../words/answer.ts';
+import { capitalised, familyName } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { Tick } from '../controls/Tick.tsx';
@@ -79,7 +79,7 @@ export function SettingSizes() {
         value={now.ruleSet}
         options={(['vehicle', 'boatCfr', 'boatAbyc'] as const).map((value) => ({
           value,
-          text: fittings.ruleSets[value],
+          text: capitalised(fittings.ruleSets[value]),
         }))}
         onTake={(ruleSet) => set({ ruleSet })}
       />
@@ -98,8 +98,8 @@ export function SettingSizes() {
           label={settings.lengths}
           value={now.showLength}
           options={[
-            { value: 'm', text: settings.metres },
-            { value: 'ft-in', text: settings.feet },
+            { value: 'm', text: capitalised(settings.metres) },
+            { value: 'ft-in', text: capitalised(settings.feet) },
           ]}
           onTake={(showLength) => set({ showLength })}
         />

@@ -7,7 +7,7 @@ import { SettingSizes } from './SettingSizes.tsx';
 export default function SettingsDialog({ onClose }: { onClose: () => void }) {
   const { settings } = words;
   return (
-    <Dialog title={settings.title} onClose={onClose} beside>
+    <Dialog title={settings.title} onClose={onClose} over="tools">
       <div className="fields">
         <SettingSizes />
         <SettingInputs

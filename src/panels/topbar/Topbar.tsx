@@ -1,5 +1,5 @@
 import './topbar.css';
-import { useState, useSyncExternalStore } from 'react';
+import { useRef, useState, useSyncExternalStore } from 'react';
 import { commit } from '../../desk/edit.ts';
 import { renamePlan } from '../../plan/edits/renamePlan.ts';
 import { MAX_NAME } from '../../plan/schema.ts';
@@ -52,10 +52,20 @@ function PlanName() {
 function SaveSign({ files }: { files: PlanFiles }) {
   const isExample = useDesk((state) => state.isExample);
   const kind = useSyncExternalStore(files.saveState.subscribe, () => files.saveState.getState().kind);
-  const text = isExample ? words.saveStates.example : words.saveStates[kind];
+  const { saveStates, topbar } = words;
+  const text = isExample ? saveStates.example : saveStates[kind];
+  const short = isExample ? topbar.example : kind === 'saved' ? saveStates.savedShort : null;
   return (
     <span className={`save-sign save-${kind}`} title={text}>
-      {isExample ? words.topbar.example : text}
+      {short === null ? (
+        text
+      ) : (
+        <>
+          {isExample ? null : <Icon name="tick" />}
+          <span aria-hidden="true">{short}</span>
+          <span className="sr-only">{text}</span>
+        </>
+      )}
     </span>
   );
 }
@@ -63,8 +73,11 @@ function SaveSign({ files }: { files: PlanFiles }) {
 /** One row: what the plan is called, where one is, and what can be done with the plan as a whole. */
 export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
   const [isMenuOpen, setMenuOpen] = useState(false);
+  const menu = useRef<HTMLButtonElement>(null);
   const { topbar, app } = words;
   const pick = (act: () => void) => () => {
+    // the entry is about to go: what opens now gives the focus back to what stays
+    if (isMenuOpen) menu.current?.focus();
     setMenuOpen(false);
     act();
   };
@@ -78,6 +91,7 @@ export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
         <span aria-current="page">{app.sketch}</span>
       </nav>
       <button
+        ref={menu}
         type="button"
         className="topbar-menu"
         aria-expanded={isMenuOpen}

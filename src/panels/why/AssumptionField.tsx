@@ -3,6 +3,7 @@ import { setInput } from '../../plan/edits/setInput.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { Choice } from '../controls/Choice.tsx';
+import { inputUnit } from '../controls/inputUnit.ts';
 import { NumberField } from '../controls/NumberField.tsx';
 import { boundsIn, INSULATION_CLASSES } from '../inputs.ts';
 import { useDeskStore, usePlan } from '../useDesk.ts';
@@ -31,6 +32,7 @@ export function AssumptionField({ path, value }: { path: string; value: number }
       value={value}
       min={min}
       max={max}
+      unit={inputUnit(path)}
       hint={words.whys.why.editHint}
       onTake={(told) => told !== null && tell(told)}
     />

@@ -1,0 +1,265 @@
+import type { Browser, Locator } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { clipped, overlaps } from '../support/layout.ts';
+import { drawn, untilText } from '../support/reading.ts';
+import { SAID } from './support/said.ts';
+import { openDialog, selectFirst } from './support/screens.ts';
+import { TouchUser } from './support/touch.ts';
+
+/** What has to keep its room on a small screen: the verdict, the keys, the state of saving, and what a message must not cover. */
+let browser: Browser;
+let opened: OpenedPage | undefined;
+
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+afterEach(async () => {
+  await opened?.close();
+  opened = undefined;
+});
+
+async function visit(screen: ViewportName, locale: 'en' | 'de' = 'en'): Promise<TouchUser> {
+  opened = await openPage(browser, inject('pageUrl'), screen, { locale });
+  await untilText(opened.page, SAID[locale].oneToStopFor);
+  return new TouchUser(opened);
+}
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+async function boxOf(locator: Locator): Promise<Box> {
+  const box = await locator.boundingBox();
+  if (box === null) throw new Error('It is not there.');
+  return { left: box.x, top: box.y, right: box.x + box.width, bottom: box.y + box.height };
+}
+
+const meet = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+const answer = (user: TouchUser): Locator => user.page.getByRole('region', { name: 'Answer' });
+/** Lines of one row: their middles are within a pixel of one another. */
+const middleY = ({ top, bottom }: Box): number => (top + bottom) / 2;
+
+describe('a message', () => {
+  const message = (user: TouchUser) => user.page.locator('[data-message]');
+
+  /** Deletes what is selected, and lowers the answer where it is a sheet. */
+  async function remove(user: TouchUser): Promise<void> {
+    await selectFirst(user, 'Amplifiers');
+    await user.tap(user.button('Delete'));
+    await message(user).waitFor();
+    const down = user.button('Show the sketch');
+    if (await down.isVisible()) await user.tap(down);
+    await drawn(user.page);
+  }
+
+  it.each(['tablet', 'tabletPortrait', 'phone', 'phoneSideways'] as const)(
+    'lies on the sketch alone: %s',
+    async (screen) => {
+      const user = await visit(screen);
+      await remove(user);
+      const box = await boxOf(message(user));
+      const others = [
+        answer(user),
+        user.page.getByRole('banner'),
+        user.page.getByRole('complementary', { name: 'Tools' }),
+      ];
+      for (const [index, other] of others.entries())
+        expect([index, meet(box, await boxOf(other))]).toEqual([index, false]);
+      const buttons = await Promise.all((await message(user).getByRole('button').all()).map(boxOf));
+      expect(buttons).toHaveLength(2);
+      for (const button of buttons) expect(middleY(button)).toBeCloseTo(middleY(box), 0);
+    },
+  );
+
+  it('lies under the menu that is opened while it is there', async () => {
+    const user = await visit('phone');
+    await remove(user);
+    await user.tap(user.button('Menu'));
+    for (const name of ['New plan', 'Plans', 'Save file', 'List', 'Alternatives', 'Settings', 'Legend', 'Work view']) {
+      const isOnTop = await user.button(name).evaluate((button) => {
+        const { x, y, width, height } = button.getBoundingClientRect();
+        return button.contains(document.elementFromPoint(x + width / 2, y + height / 2));
+      });
+      expect([name, isOnTop]).toEqual([name, true]);
+    }
+  });
+});
+
+describe('the verdict', () => {
+  it.each(['Provisional: 12 lengths to tape', 'Nothing found against the vehicle rule set'])(
+    'stands whole over the button for what is selected, on a phone: %s',
+    async (verdict) => {
+      const user = await visit('phone');
+      await selectFirst(user, 'Runs');
+      await user.tap(user.button('Show the sketch'));
+      const heading = answer(user).getByRole('heading', { level: 2 }).first();
+      await heading
+        .locator('span')
+        .last()
+        .evaluate((line, text) => {
+          line.textContent = text;
+        }, verdict);
+      await drawn(user.page);
+      const text = await heading
+        .locator('span')
+        .last()
+        .evaluate((line) => {
+          const range = document.createRange();
+          range.selectNodeContents(line);
+          const { left, top, right, bottom } = range.getBoundingClientRect();
+          return { left, top, right, bottom };
+        });
+      const sheet = await boxOf(answer(user));
+      expect(text.top).toBeGreaterThanOrEqual(sheet.top);
+      expect(text.right).toBeLessThanOrEqual(sheet.right);
+      const edit = await boxOf(user.button('Edit what is selected'));
+      expect(edit.top).toBeGreaterThanOrEqual(text.bottom);
+      expect(edit.bottom).toBeLessThanOrEqual(VIEWPORTS.phone.height);
+      expect(meet(text, await boxOf(user.button('Show the whole answer')))).toBe(false);
+      expect(await overlaps(user.page)).toEqual([]);
+      expect(await clipped(user.page)).toEqual([]);
+    },
+  );
+});
+
+describe('a phone held sideways', () => {
+  it('keeps a sketch to work on and the answer beside it; the tools come from their drawer', async () => {
+    const user = await visit('phoneSideways');
+    const { height } = VIEWPORTS.phoneSideways;
+    const sketch = await boxOf(user.pane('Engine bay'));
+    expect(sketch.bottom - sketch.top).toBeGreaterThan(0.75 * height);
+    const column = await boxOf(answer(user));
+    expect(column.left).toBeGreaterThanOrEqual(sketch.right);
+    expect(column.bottom - column.top).toBeGreaterThan(0.75 * height);
+    const figure = await boxOf(user.page.getByRole('list', { name: 'Figures' }).getByText('175 A'));
+    expect(figure.bottom).toBeLessThanOrEqual(height);
+
+    await user.tap(user.button('Tools'));
+    await user.take('Fuse', 'Fittings');
+    expect(await user.page.getByRole('radio', { name: 'Fuse' }).isVisible()).toBe(false);
+    await selectFirst(user, 'Runs');
+    const fields = await boxOf(user.field('Taped length'));
+    expect(fields.top).toBeGreaterThan(column.top);
+    expect(fields.bottom).toBeLessThanOrEqual(height);
+  });
+});
+
+describe('the keypad in feet and inches', () => {
+  it.each(['tablet', 'tabletPortrait', 'phone'] as const)(
+    'is whole under its field and what is wrong with it: %s',
+    async (screen) => {
+      const user = await visit(screen);
+      await openDialog(user, 'Settings');
+      await user.choose(user.page.getByRole('dialog').getByLabel('Lengths in'), 'Feet and inches');
+      await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Close' }));
+      await selectFirst(user, 'Runs');
+      await user.tap(user.button('Keypad: Taped length'));
+      const keys = user.page.getByRole('group', { name: /Taped length/ });
+      for (const key of ['/', '/', 'Done']) await user.tap(keys.getByRole('button', { name: key, exact: true }));
+      const wrong = await boxOf(user.page.getByRole('alert'));
+      const field = await boxOf(user.field('Taped length'));
+      const parts = await Promise.all((await keys.getByRole('button').all()).map(boxOf));
+      // 10 digits, point and stroke, four parts of an inch, five units, Clear, Space, Done and the one to delete
+      expect(parts).toHaveLength(25);
+      const inspector = await boxOf(user.page.getByRole('region', { name: 'Selected' }).getByRole('heading').first());
+      expect(field.top).toBeGreaterThan(inspector.bottom);
+      expect(wrong.top).toBeGreaterThanOrEqual(field.bottom);
+      expect(Math.min(...parts.map(({ top }) => top))).toBeGreaterThanOrEqual(wrong.bottom);
+      expect(Math.max(...parts.map(({ bottom }) => bottom))).toBeLessThanOrEqual(VIEWPORTS[screen].height);
+    },
+  );
+});
+
+describe('the state of saving', () => {
+  it.each([
+    ['tablet', 'en', 'Kept', 'Kept in this browser'],
+    ['tablet', 'de', 'Gespeichert', 'In diesem Browser gespeichert'],
+    ['phone', 'en', 'Kept', 'Kept in this browser'],
+    ['phone', 'de', 'Gespeichert', 'In diesem Browser gespeichert'],
+  ] as const)('is a word that is never cut: %s, %s', async (screen, locale, short, long) => {
+    const user = await visit(screen, locale);
+    const sign = user.page.locator('.save-sign');
+    const isWhole = () =>
+      sign.evaluate((element) => {
+        const { right } = element.getBoundingClientRect();
+        return element.scrollWidth <= element.clientWidth && right <= innerWidth;
+      });
+    expect(await isWhole()).toBe(true);
+    await user.write(user.page.locator('.plan-name'), 'A name that is longer than what the row has room for');
+    await sign.getByText(short, { exact: true }).waitFor();
+    expect(await sign.getByText(long, { exact: true }).count()).toBe(1);
+    expect(await sign.getAttribute('title')).toBe(long);
+    expect(await isWhole()).toBe(true);
+    expect(await overlaps(user.page)).toEqual([]);
+    expect(await clipped(user.page)).toEqual([]);
+  });
+});
+
+describe('the row at the top', () => {
+  it.each(['en', 'de'] as const)('is whole on the narrowest tablet that has its buttons: %s', async (locale) => {
+    const user = await visit('tablet', locale);
+    for (const width of [1000, 1024, 1100]) {
+      await user.page.setViewportSize({ width, height: 768 });
+      await drawn(user.page);
+      expect([width, ...(await clipped(user.page)), ...(await overlaps(user.page))]).toEqual([width]);
+    }
+  });
+});
+
+describe('fields side by side', () => {
+  it('stand in line: label by label and input by input', async () => {
+    const user = await visit('tablet');
+    const bottomOf = async (text: string) =>
+      (
+        await boxOf(
+          user.page.getByRole('region', { name: 'Selected' }).locator('label').filter({ hasText: text }).first(),
+        )
+      ).bottom;
+    await selectFirst(user, 'Runs');
+    const [rise, slack] = [await boxOf(user.field('Rise and drop')), await boxOf(user.field('Slack, %'))];
+    expect(slack.top).toBeCloseTo(rise.top, 0);
+    expect(await bottomOf('Slack')).toBeCloseTo(await bottomOf('Rise and drop'), 0);
+  });
+});
+
+describe('a sheet over a column', () => {
+  const backdrop = (dialog: Locator) =>
+    dialog.evaluate((element) => getComputedStyle(element, '::backdrop').backgroundColor);
+
+  it.each([
+    ['Work view', 'View'],
+    ['Settings', 'Settings'],
+    ['Legend', 'Legend'],
+  ] as const)(
+    '%s puts no veil over the page, leaves the sketch to be seen, and gives the focus back',
+    async (button, title) => {
+      const user = await visit('tablet');
+      for (const screen of ['tablet', 'tabletPortrait', 'phone', 'phoneSideways'] as const) {
+        await user.page.setViewportSize(VIEWPORTS[screen]);
+        await drawn(user.page);
+        const sketch = await boxOf(user.page.getByRole('main'));
+        await openDialog(user, button, title);
+        const dialog = user.page.getByRole('dialog', { name: title });
+        expect(await backdrop(dialog)).toBe('rgba(0, 0, 0, 0)');
+        const sheet = await boxOf(dialog);
+        const width = Math.max(0, Math.min(sheet.right, sketch.right) - Math.max(sheet.left, sketch.left));
+        const height = Math.max(0, Math.min(sheet.bottom, sketch.bottom) - Math.max(sheet.top, sketch.top));
+        const area = (sketch.right - sketch.left) * (sketch.bottom - sketch.top);
+        expect([screen, (width * height) / area < (title === 'View' ? 0.65 : 0.7)]).toEqual([screen, true]);
+        // beside it, where the sketch is
+        const tapped = { x: sketch.right - 20, y: sketch.top + 20 };
+        if (screen === 'phone') await user.page.keyboard.press('Escape');
+        else await user.opened.finger.tap(tapped);
+        await dialog.waitFor({ state: 'detached' });
+        const focused = await user.page.evaluate(() => document.activeElement?.textContent);
+        expect(focused).toBe((await user.button(button).isVisible()) ? button : 'Menu');
+      }
+    },
+  );
+});
