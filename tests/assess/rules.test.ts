@@ -160,7 +160,8 @@ describe('drop and voltage (RULES 3)', () => {
     const [note] = found(assess(draft.done()), 'below-cut-out');
     expect(note).toMatchObject({ severity: 'note', decidedBy: ['battery.ccaA'], looming: true });
     // the table gives it enough: the note must not say otherwise
-    if (note !== undefined) expect(sentenceOf(note, draft.done())).toMatch(/^Not as assumed, but with another value for /);
+    if (note !== undefined)
+      expect(sentenceOf(note, draft.done())).toMatch(/^Not as assumed, but with another value for /);
   });
 
   it('cannot-carry: constant power beyond what the cables let through at any voltage', () => {

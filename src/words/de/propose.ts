@@ -18,8 +18,7 @@ const WHY: Readonly<Record<WhyProposed, string>> = {
 export const proposing = {
   label: 'Vorgeschlagene Zuleitung',
   propose: 'Zuleitung vorschlagen',
-  parts: (count: number): string =>
-    `${count} ${count === 1 ? 'Teil' : 'Teile'} vorgeschlagen. Antippen: ändern, annehmen oder ablehnen.`,
+  parts: (count: number): string => `${count} ${count === 1 ? 'Teil' : 'Teile'} vorgeschlagen. Zum Ändern antippen.`,
   nothing: 'Hier ließ sich nichts vorschlagen.',
   noRemote: 'Schaltleitungen bleiben von Hand zu zeichnen.',
   accept: 'Annehmen',
