@@ -55,3 +55,39 @@ it.each<[ViewportName, number]>([
     }
   },
 );
+
+it.each<ViewportName>(['tablet', 'tabletPortrait', 'projector'])(
+  '%s has every pane where it was when a tool is taken up, and what to do with it below them',
+  async (size) => {
+    const opened = await openPage(browser, inject('pageUrl'), size, { locale: 'en', hasTouch: true });
+    try {
+      const user = new TouchUser(opened);
+      const { page } = user;
+      const boxes = () =>
+        page.locator('.sketch-pane').evaluateAll((all) =>
+          all.map((pane) => {
+            const { left, top, right, bottom } = pane.getBoundingClientRect();
+            return [left, top, right, bottom];
+          }),
+        );
+      await untilText(page, 'Tap to select, drag to move.');
+      await drawn(page);
+      const before = await boxes();
+      for (const [tile, group, says] of [
+        ['Fuse', 'Fittings', 'Fuse: tap where it goes.'],
+        ['Run', 'The hand', 'Tap where the run starts.'],
+        ['Move', 'The hand', 'Tap to select, drag to move.'],
+      ] as const) {
+        await user.take(tile, group);
+        await untilText(page, says);
+        await drawn(page);
+        expect(await boxes()).toEqual(before);
+        const hint = await page.getByText(says).boundingBox();
+        expect(hint?.y).toBeGreaterThanOrEqual(Math.max(...before.map(([, , , bottom]) => bottom ?? 0)));
+      }
+      opened.expectClean();
+    } finally {
+      await opened.close();
+    }
+  },
+);

@@ -58,7 +58,7 @@ export default function Guide({ onNewPlan, onEdit }: GuideProps) {
       {isFolded ? null : (
         <div className="guide-body">
           <p role="status">{act.now ?? text}</p>
-          <button type="button" className="strong" onClick={act.run}>
+          <button type="button" className={act.now === undefined ? 'strong' : undefined} onClick={act.run}>
             {act.text}
           </button>
         </div>
