@@ -18,7 +18,14 @@ const RefusedText = lazy(() => import('./RefusedText.tsx'));
 
 /** Long enough to read. What cannot be read again, or offers something to be done, waits for the reader. */
 const SHOWN_MS = 6000;
-const STAYING: ReadonlySet<MessageId> = new Set(['fileRefused', 'notKept', 'storageFull', 'otherTab', 'savedDamaged']);
+const STAYING: ReadonlySet<MessageId> = new Set([
+  'fileRefused',
+  'notKept',
+  'storageFull',
+  'otherTab',
+  'savedDamaged',
+  'handMissing',
+]);
 
 const hasOffer = ({ undo, takeBack }: Message): boolean => undo || takeBack !== undefined;
 
