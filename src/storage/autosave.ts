@@ -1,7 +1,8 @@
 /**
- * Every change of the plan, and of what is proposed for it, is written at once, as a revision of its own; only while a write is under way do later
- * changes wait, and then the last of them is written. A plan has one writer: where another tab has saved it in
- * between, this tab's further states are kept under an id of their own, so that neither overwrites the other.
+ * Every change of the plan, and of what is proposed for it, is written at once, as a revision of its own; only while a
+ * write is under way do later changes wait, and then the last of them is written. A plan has one writer: where another
+ * tab has saved it in between, this tab's further states are kept under an id of their own, so that neither overwrites
+ * the other.
  */
 import { newId } from '../plan/create.ts';
 import type { Proposal } from '../plan/propose/proposal.ts';

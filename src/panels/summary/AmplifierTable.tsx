@@ -1,11 +1,11 @@
 import { memo } from 'react';
 import type { AmplifierAnswer } from '../../assess/answer.ts';
-import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
-import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
+import { RowName } from './RowName.tsx';
 
 const dash = '–';
 
@@ -17,25 +17,13 @@ interface AmplifierRowsProps {
 }
 
 const AmplifierRows = memo(function AmplifierRows({ amplifier, name, isSelected, units }: AmplifierRowsProps) {
-  const desk = useDeskStore();
   const { columns } = words.summary;
   const voltage = (v: number | null) => (v === null ? dash : units.voltage(v));
   const share = (percent: number | null) =>
     percent === null ? null : <span className="cell-note">{units.percent(percent)}</span>;
   return (
     <tbody className={isSelected ? 'row-selected' : undefined} data-amplifier={amplifier.fittingId}>
-      <tr>
-        <th scope="rowgroup" colSpan={4}>
-          <button
-            type="button"
-            className="row-name"
-            aria-pressed={isSelected}
-            onClick={() => select(desk, { kind: 'fitting', id: amplifier.fittingId })}
-          >
-            {name}
-          </button>
-        </th>
-      </tr>
+      <RowName kind="fitting" id={amplifier.fittingId} name={name} isSelected={isSelected} columns={4} />
       <tr>
         <td data-field="current">
           <Figure why={amplifier.whyCurrent} title={`${columns.current}, ${name}`}>

@@ -1,13 +1,13 @@
 import { memo } from 'react';
 import type { FuseAnswer } from '../../assess/answer.ts';
-import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { familyName, words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
-import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
+import { RowName } from './RowName.tsx';
 
 const dash = '–';
 
@@ -20,7 +20,6 @@ interface FuseRowsProps {
 }
 
 const FuseRows = memo(function FuseRows({ fuse, name, family, isSelected, units }: FuseRowsProps) {
-  const desk = useDeskStore();
   const { columns } = words.summary;
   const current = (a: number | null) => (a === null ? dash : units.current(a));
   return (
@@ -29,18 +28,7 @@ const FuseRows = memo(function FuseRows({ fuse, name, family, isSelected, units 
       data-fuse={fuse.fittingId}
       data-terminal={fuse.terminal ?? undefined}
     >
-      <tr>
-        <th scope="rowgroup" colSpan={3}>
-          <button
-            type="button"
-            className="row-name"
-            aria-pressed={isSelected}
-            onClick={() => select(desk, { kind: 'fitting', id: fuse.fittingId })}
-          >
-            {name}
-          </button>
-        </th>
-      </tr>
+      <RowName kind="fitting" id={fuse.fittingId} name={name} isSelected={isSelected} columns={3} />
       <tr>
         <td data-field="rating">
           <Figure why={fuse.why} title={`${columns.rating}, ${name}`}>

@@ -1,13 +1,13 @@
 import { memo } from 'react';
 import type { RunAnswer } from '../../assess/answer.ts';
-import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
-import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
+import { RowName } from './RowName.tsx';
 
 const dash = '–';
 
@@ -21,23 +21,11 @@ interface RunRowsProps {
 }
 
 const RunRows = memo(function RunRows({ run, name, isSelected, hasGoverns, units }: RunRowsProps) {
-  const desk = useDeskStore();
   const { columns } = words.summary;
   const of = (what: string) => `${what}, ${name}`;
   return (
     <tbody className={isSelected ? 'row-selected' : undefined} data-run={run.runId}>
-      <tr>
-        <th scope="rowgroup" colSpan={4}>
-          <button
-            type="button"
-            className="row-name"
-            aria-pressed={isSelected}
-            onClick={() => select(desk, { kind: 'run', id: run.runId })}
-          >
-            {name}
-          </button>
-        </th>
-      </tr>
+      <RowName kind="run" id={run.runId} name={name} isSelected={isSelected} columns={4} />
       <tr>
         <td data-field="gauge">
           <Figure why={run.whySize} title={of(columns.gauge)}>

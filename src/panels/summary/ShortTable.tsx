@@ -1,11 +1,11 @@
 import { memo } from 'react';
 import type { ShortAnswer } from '../../assess/answer.ts';
-import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
-import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
+import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
+import { RowName } from './RowName.tsx';
 
 const LONG_S = 120;
 
@@ -56,7 +56,6 @@ interface ShortRowsProps {
 }
 
 const ShortRows = memo(function ShortRows({ short, plan, isSelected, units }: ShortRowsProps) {
-  const desk = useDeskStore();
   const { shorts } = words;
   const name = nameOfId(plan, short.runId) ?? '';
   const fuse = fuseOf(short, plan);
@@ -70,18 +69,7 @@ const ShortRows = memo(function ShortRows({ short, plan, isSelected, units }: Sh
   const isHarmed = short.unprotected || short.harm !== 'none';
   return (
     <tbody className={isSelected ? 'row-selected' : undefined} data-short={short.runId} data-harm={short.harm}>
-      <tr>
-        <th scope="rowgroup" colSpan={3}>
-          <button
-            type="button"
-            className="row-name"
-            aria-pressed={isSelected}
-            onClick={() => select(desk, { kind: 'run', id: short.runId })}
-          >
-            {name}
-          </button>
-        </th>
-      </tr>
+      <RowName kind="run" id={short.runId} name={name} isSelected={isSelected} columns={3} />
       <tr>
         <td data-field="current">
           <Figure why={short.whyLowest} title={of(shorts.columns.current)}>
