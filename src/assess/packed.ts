@@ -1,10 +1,10 @@
 /**
- * An answer as it is sent from one thread to another: each part as text, read when it is first looked at. While a finger
- * drags few parts are, and text costs next to nothing to hand over. What is looked at always comes member by member:
- * most read as they did before.
+ * An answer as it is sent from one thread to another while a finger drags: what of it reads otherwise than the answer
+ * before. Lists that are looked at whole come member by member. The other parts come as bytes, which cost nothing to hand
+ * over and are read when they are first looked at; few are.
  */
 import type { Assessment, Finding, RunAnswer } from './answer.ts';
-import { type Brief, shorten, tellBrief } from './brief.ts';
+import { type Brief, briefOf, shorten, tellBrief } from './brief.ts';
 import { once } from './perModel.ts';
 
 /** Derivations are not sent: nobody opens one while a finger drags, and they are the larger half of an answer. */
@@ -19,9 +19,18 @@ interface Lists {
 
 type Texts = readonly string[];
 
+/** A list by what of it reads otherwise than in the one before. */
+interface ListChange {
+  readonly length: number;
+  readonly told: readonly (readonly [place: number, text: string])[];
+}
+
 export interface Packed {
-  readonly parts: Readonly<Record<PartName, string>>;
-  readonly lists: Readonly<Record<keyof Lists, Texts>>;
+  /** The parts that read otherwise, one after another, as JSON in UTF-8. */
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** Where in them each of those begins and ends; null for a part that reads as it did. */
+  readonly parts: Readonly<Record<PartName, readonly [from: number, to: number] | null>>;
+  readonly lists: Readonly<Record<keyof Lists, ListChange>>;
 }
 
 /** What bound the choice of a run's size takes longer to work out than all the rest: it is not sent either. */
@@ -34,81 +43,139 @@ const sentOf = (run: RunAnswer): object =>
       .map((name) => [name, run[name]]),
   );
 
-const textsOf = (list: readonly unknown[]): Texts => list.map((member) => JSON.stringify(member));
+type PartTexts = Readonly<Record<PartName, string>>;
 
-export function packed({ whys: _, findings, ...parts }: Assessment): Packed {
+/** The parts that differ from `before`, one after another. */
+function bytesOf(before: PartTexts | null, now: PartTexts): Pick<Packed, 'bytes' | 'parts'> {
+  const encoder = new TextEncoder();
+  const names = Object.keys(now) as PartName[];
+  const told = names
+    // a run knows of its own answer what was not sent with it
+    .filter((name) => name === 'runs' || now[name] !== before?.[name])
+    .map((name) => ({ name, own: encoder.encode(now[name]) }));
+  const bytes = new Uint8Array(told.reduce((sum, { own }) => sum + own.length, 0));
+  const places = new Map<PartName, readonly [number, number]>();
+  let from = 0;
+  for (const { name, own } of told) {
+    bytes.set(own, from);
+    places.set(name, [from, from + own.length]);
+    from += own.length;
+  }
   return {
-    // what is lazy is worked out here, where nobody waits for it
-    parts: Object.fromEntries(
-      Object.entries({ ...parts, runs: parts.runs.map(sentOf) }).map(([name, part]) => [name, JSON.stringify(part)]),
-    ) as Packed['parts'],
-    lists: textsIn({ findings, ...shorten(parts) }),
+    bytes,
+    parts: Object.fromEntries(names.map((name) => [name, places.get(name) ?? null])) as Packed['parts'],
   };
 }
 
-interface Read {
-  readonly texts: Packed['lists'];
-  readonly lists: Lists;
+/** What is lazy is worked out here, where nobody waits for it; derivations are not touched. */
+function partsOf(answer: Assessment): PartTexts {
+  const names = (Object.keys(answer) as (keyof Assessment)[]).filter((name) => name !== 'whys' && name !== 'findings');
+  const texts = names.map((name) => [name, JSON.stringify(name === 'runs' ? answer.runs.map(sentOf) : answer[name])]);
+  return Object.fromEntries(texts) as PartTexts;
 }
 
-/** What reads as it did before is the same object as then; the list too, when all of it does. */
-function listOf<T>(texts: Texts, before: Texts, values: readonly T[]): readonly T[] {
-  const list = texts.map((text, place): T => (text === before[place] ? (values[place] as T) : JSON.parse(text)));
-  const isSame = list.length === values.length && list.every((member, place) => member === values[place]);
-  return isSame ? values : list;
-}
+const textsOf = (list: readonly unknown[]): Texts => list.map((member) => JSON.stringify(member));
 
-const NOTHING: Read = { texts: { findings: [], runs: [], fuses: [] }, lists: { findings: [], runs: [], fuses: [] } };
-
-const known = new WeakMap<Assessment, Read>();
-
-const textsIn = ({ findings, runs, fuses }: Lists): Packed['lists'] => ({
-  findings: textsOf(findings),
-  runs: textsOf(runs),
-  fuses: textsOf(fuses),
+const changeOf = (before: Texts, now: Texts): ListChange => ({
+  length: now.length,
+  told: now.flatMap((text, place) => (text === before[place] ? [] : [[place, text] as const])),
 });
 
-/** How an answer reads, one that was worked out here too. */
-function readOf(answer: Assessment): Read {
-  const before = known.get(answer);
-  if (before !== undefined) return before;
-  const lists = { findings: answer.findings, ...shorten(answer) };
-  const read = { texts: textsIn(lists), lists };
-  known.set(answer, read);
-  return read;
+interface Read {
+  /** null before the first answer. */
+  readonly parts: PartTexts | null;
+  readonly lists: Readonly<Record<keyof Lists, Texts>>;
+}
+
+function readingOf(answer: Assessment): Read {
+  const { findings, runs, fuses } = answer;
+  const brief = shorten({ runs, fuses });
+  return {
+    parts: partsOf(answer),
+    lists: { findings: textsOf(findings), runs: textsOf(brief.runs), fuses: textsOf(brief.fuses) },
+  };
+}
+
+/** Sends answers, each by what differs from the one before it. */
+export class Packer {
+  #before: Read = { parts: null, lists: { findings: [], runs: [], fuses: [] } };
+
+  /** The answer that the other side has already. */
+  begin(answer: Assessment): void {
+    this.#before = readingOf(answer);
+  }
+
+  pack(answer: Assessment): Packed {
+    const [before, now] = [this.#before, readingOf(answer)];
+    this.#before = now;
+    return {
+      ...bytesOf(before.parts, now.parts as PartTexts),
+      lists: {
+        findings: changeOf(before.lists.findings, now.lists.findings),
+        runs: changeOf(before.lists.runs, now.lists.runs),
+        fuses: changeOf(before.lists.fuses, now.lists.fuses),
+      },
+    };
+  }
+}
+
+/** The list after a change; the very list where nothing of it differs. */
+function changed<T>(before: readonly T[], { length, told }: ListChange): readonly T[] {
+  if (told.length === 0 && length === before.length) return before;
+  const list = before.slice(0, length);
+  for (const [place, text] of told) list[place] = JSON.parse(text) as T;
+  return list;
 }
 
 /** Runs with what was not sent, worked out when it is first read. */
-const runsOf = (text: string, whole: () => Assessment): RunAnswer[] =>
-  (JSON.parse(text) as RunAnswer[]).map((run, place) => {
+const runsOf = (runs: RunAnswer[], whole: () => Assessment): RunAnswer[] =>
+  runs.map((run, place) => {
     for (const name of NOT_SENT)
       Object.defineProperty(run, name, { enumerable: true, get: () => whole().runs[place]?.[name] ?? null });
     return run;
   });
 
+const NO_LISTS: Lists = { findings: [], runs: [], fuses: [] };
+
+type Readers = ReadonlyMap<PartName, () => unknown>;
+
+/** How each part of an answer that came in pieces is read. */
+const known = new WeakMap<Assessment, Readers>();
+
+/** How the part of an answer before is read: by what was sent of it, so that no answer holds on to those before it. */
+function earlierReader(before: Assessment, name: PartName): () => unknown {
+  return known.get(before)?.get(name) ?? (() => before[name]);
+}
+
 /**
- * The answer again. Of findings, and of runs and fuses in brief, what reads as it does in `before` is the same object as
- * there, so that what shows it need not be drawn anew. What is not sent comes from `work`, when it is asked for.
+ * The answer again. `before` is the one that it was packed after; of findings, and of runs and fuses in brief, what reads
+ * as it does there is the same object, so that what shows it need not be drawn anew. What is not sent comes from `work`,
+ * when it is asked for.
  */
 export function unpacked(
-  { parts, lists: texts }: Packed,
+  { bytes, parts, lists: changes }: Packed,
   before: Assessment | null,
   work: () => Assessment,
 ): Assessment {
-  const earlier = before === null ? NOTHING : readOf(before);
-  const lists: Lists = {
-    findings: listOf(texts.findings, earlier.texts.findings, earlier.lists.findings),
-    runs: listOf(texts.runs, earlier.texts.runs, earlier.lists.runs),
-    fuses: listOf(texts.fuses, earlier.texts.fuses, earlier.lists.fuses),
-  };
+  const earlier = before === null ? NO_LISTS : { findings: before.findings, ...briefOf(before) };
+  const brief: Brief = { runs: changed(earlier.runs, changes.runs), fuses: changed(earlier.fuses, changes.fuses) };
   const whole = once(work);
-  const answer = { findings: lists.findings };
-  const tell = (name: keyof Assessment, read: () => unknown) =>
-    Object.defineProperty(answer, name, { enumerable: true, get: once(read) });
-  for (const [name, text] of Object.entries(parts) as [PartName, string][])
-    tell(name, () => (name === 'runs' ? runsOf(text, whole) : JSON.parse(text)));
-  tell('whys', () => whole().whys);
-  known.set(answer as Assessment, { texts, lists });
-  tellBrief(answer as Assessment, lists);
+  const answer = { findings: changed(earlier.findings, changes.findings) };
+  const tell = (name: keyof Assessment, get: () => unknown) =>
+    Object.defineProperty(answer, name, { enumerable: true, get });
+  const readers = new Map<PartName, () => unknown>();
+  for (const [name, place] of Object.entries(parts) as [PartName, Packed['parts'][PartName]][]) {
+    if (place === null && before === null) throw new Error(`The part ${name} was not sent.`);
+    const read = () => JSON.parse(new TextDecoder().decode(bytes.subarray(...(place ?? []))));
+    const reader = place === null && before !== null ? earlierReader(before, name) : once(read);
+    readers.set(name, reader);
+    tell(name, name === 'runs' ? once(() => runsOf(reader() as RunAnswer[], whole)) : reader);
+  }
+  tell(
+    'whys',
+    once(() => whole().whys),
+  );
+  known.set(answer as Assessment, readers);
+  tellBrief(answer as Assessment, brief, before);
   return answer as Assessment;
 }

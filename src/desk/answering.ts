@@ -8,7 +8,6 @@ import { changeFrom, type PlanChange } from '../plan/change.ts';
 import type { Plan } from '../plan/schema.ts';
 import { answerOf, assessNow, keepAnswer } from './answer.ts';
 import type { Desk } from './desk.ts';
-import { type Frames, pageFrames } from './frames.ts';
 import { wholePlan } from './whole.ts';
 
 /** To the worker: the plan of which changes will be told, or one of them, whose answer is asked for. */
@@ -28,6 +27,12 @@ export const BEHIND_MS = 250;
 /** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
 const PACE_MS = 100;
 
+/** So long an answer waits for the next draft, to be drawn together with it and not in a frame of its own, ms. */
+export const TOGETHER_MS = 50;
+
+/** The hand has been still so long: the plan is told before the next gesture needs to, ms. */
+const STILL_MS = 300;
+
 export class Answering {
   /** What the worker holds. */
   #base: Plan | null = null;
@@ -35,6 +40,9 @@ export class Answering {
   #asked: { readonly draft: Plan; readonly gesture: number } | null = null;
   /** Its answer has not come yet. */
   #isAsking = false;
+  /** A draft whose answer has come and is not shown yet, and until when. */
+  #waiting: Plan | null = null;
+  #soon: ReturnType<typeof setTimeout> | undefined;
   /** Gestures that have ended: an answer to one of them is kept, and not shown. */
   #gesture = 0;
   /** The answer before, of which parts that read the same are kept. */
@@ -42,27 +50,31 @@ export class Answering {
   #patience: ReturnType<typeof setTimeout> | undefined;
   /** Until the next question may be asked. */
   #pause: ReturnType<typeof setTimeout> | undefined;
+  #still: ReturnType<typeof setTimeout> | undefined;
   readonly #leave: () => void;
 
   constructor(
     private readonly desk: Desk,
     private readonly assistant: Assistant,
-    private readonly frames: Frames = pageFrames,
   ) {
     assistant.onmessage = ({ data }) => this.#hear(data);
     // without it the page works out each draft by itself, and says there what is wrong
     assistant.onerror = () => this.stop();
     this.#leave = desk.subscribe((state, before) => {
       if (state.draft !== before.draft) this.#follow();
+      if (state.plan !== before.plan || state.proposal !== before.proposal) this.#tellWhenStill();
     });
+    this.#tellWhenStill();
   }
 
   stop(): void {
     this.#leave();
     // what has been heard and not been shown yet is not shown any more: nobody would follow it up
     this.#gesture += 1;
+    this.#callOffWaiting();
     this.#wait(false);
     clearTimeout(this.#pause);
+    clearTimeout(this.#still);
     this.assistant.onmessage = null;
     this.assistant.terminate();
     this.desk.setState({ answered: null, isBehind: false });
@@ -73,11 +85,13 @@ export class Answering {
     const state = this.desk.getState();
     if (state.draft === null) {
       this.#gesture += 1;
+      this.#callOffWaiting();
       this.#wait(false);
       return;
     }
     // until the first answer, that of the plan before
     if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
+    else this.#showWaiting();
     this.#askNewest();
     this.#followUp();
   }
@@ -106,30 +120,60 @@ export class Answering {
   }
 
   #ask(draft: Plan): void {
+    const base = this.#tellBase();
+    this.#asked = { draft, gesture: this.#gesture };
+    this.#isAsking = true;
+    this.assistant.postMessage({ change: changeFrom(base, draft) });
+  }
+
+  /** Tells the plan that drafts will be changes of, unless it has been told; answers it. */
+  #tellBase(): Plan {
     const base = wholePlan(this.desk.getState());
     if (base !== this.#base) {
       this.assistant.postMessage({ plan: base });
       this.#base = base;
       this.#last = answerOf(base);
     }
-    this.#asked = { draft, gesture: this.#gesture };
-    this.#isAsking = true;
-    this.assistant.postMessage({ change: changeFrom(base, draft) });
+    return base;
   }
 
-  #hear(texts: Packed): void {
+  /** While the hand is still: to send a large plan takes longer than a frame, and so does its answer. */
+  #tellWhenStill(): void {
+    clearTimeout(this.#still);
+    this.#still = setTimeout(() => {
+      // a question that is still open is about the plan before
+      if (this.desk.getState().draft === null && !this.#isAsking) this.#tellBase();
+    }, STILL_MS);
+  }
+
+  #hear(packed: Packed): void {
     const asked = this.#asked;
     if (asked === null) return;
     this.#isAsking = false;
     const { draft, gesture } = asked;
-    const answer = unpacked(texts, this.#last, () => assessNow(draft));
+    const answer = unpacked(packed, this.#last, () => assessNow(draft));
     this.#last = answer;
     keepAnswer(draft, answer);
     this.#askNewest();
-    // with the next draft, if one is on its way
-    this.frames(() => {
-      if (gesture === this.#gesture) this.#show(draft);
-    });
+    if (gesture === this.#gesture) this.#showSoon(draft);
+  }
+
+  /** With the next draft, if one is on its way. */
+  #showSoon(draft: Plan): void {
+    this.#callOffWaiting();
+    this.#waiting = draft;
+    this.#soon = setTimeout(() => this.#showWaiting(), TOGETHER_MS);
+  }
+
+  #callOffWaiting(): void {
+    clearTimeout(this.#soon);
+    this.#waiting = null;
+  }
+
+  #showWaiting(): void {
+    const draft = this.#waiting;
+    this.#callOffWaiting();
+    if (draft !== null) this.#show(draft);
   }
 
   #show(draft: Plan): void {

@@ -4,8 +4,13 @@
  */
 import type { Plan } from './schema.ts';
 
-/** A list told by another: for each member its place there, or the member itself where it is new. */
-type ListChange<T> = readonly (number | T)[];
+/**
+ * A list told by another: where each member keeps its place, the few that are new; else for each member its place there,
+ * or the member itself where it is new.
+ */
+type ListChange<T> =
+  | { readonly renewed: readonly (readonly [place: number, member: T])[] }
+  | { readonly members: readonly (number | T)[] };
 
 /** What differs from the plan before, by part; a part that is missing is as it was. */
 export type PlanChange = Partial<Omit<Plan, 'fittings' | 'runs'>> & {
@@ -13,19 +18,27 @@ export type PlanChange = Partial<Omit<Plan, 'fittings' | 'runs'>> & {
   readonly runs?: ListChange<Plan['runs'][number]>;
 };
 
-function listChange<T extends object>(before: readonly T[], after: readonly T[]): ListChange<T> {
+function listChange<T extends { id: string }>(before: readonly T[], after: readonly T[]): ListChange<T> {
+  const isInPlace = before.length === after.length && after.every((one, place) => one.id === before[place]?.id);
+  if (isInPlace)
+    return { renewed: after.flatMap((one, place) => (one === before[place] ? [] : [[place, one] as const])) };
   const places = new Map(before.map((one, place) => [one, place]));
-  return after.map((one) => places.get(one) ?? one);
+  return { members: after.map((one) => places.get(one) ?? one) };
 }
 
 function changedList<T extends object>(before: readonly T[], change: ListChange<T>): T[] {
-  return change.flatMap((one) => {
+  if ('renewed' in change) {
+    const after = [...before];
+    for (const [place, member] of change.renewed) after[place] = member;
+    return after;
+  }
+  return change.members.flatMap((one) => {
     const member = typeof one === 'number' ? before[one] : one;
     return member === undefined ? [] : [member];
   });
 }
 
-/** What leads from one plan to another. One moved fuse of 200: its own fitting, and 199 numbers. */
+/** What leads from one plan to another. One moved fuse of 200: its own fitting, and where it stands. */
 export function changeFrom(before: Plan, after: Plan): PlanChange {
   const { fittings, runs, ...rest } = after;
   const parts = Object.entries(rest).filter(([name, part]) => part !== before[name as keyof Plan]);

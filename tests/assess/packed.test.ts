@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Assessment, RunAnswer } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { fuseRatingA, runBrief, runBriefs } from '../../src/assess/brief.ts';
-import { packed, unpacked } from '../../src/assess/packed.ts';
+import { Packer, unpacked } from '../../src/assess/packed.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { anyPlan } from './anyPlan.ts';
@@ -19,7 +19,7 @@ function opened(url: URL): Plan {
   return answer.plan;
 }
 
-const kept = ['v1', 'v2', 'v3'].flatMap((version) =>
+const kept = ['v1', 'v2', 'v3', 'v4'].flatMap((version) =>
   readdirSync(new URL(`${version}/`, FIXTURES))
     .filter((name) => name.endsWith('.json'))
     .map((name): [string, Plan] => [`${version}/${name}`, opened(new URL(`${version}/${name}`, FIXTURES))]),
@@ -38,8 +38,12 @@ const noWhys = (): never => {
   throw new Error('Derivations were asked for.');
 };
 
-/** As it arrives: nothing but what one thread may send to another gets through. */
-const sent = (answer: Assessment) => structuredClone(packed(answer));
+/** As it arrives, first of all or after another: nothing but what one thread may send to another gets through. */
+function sent(answer: Assessment, before: Assessment | null = null) {
+  const packer = new Packer();
+  if (before !== null) packer.begin(before);
+  return structuredClone(packer.pack(answer));
+}
 
 /** An answer with each of its parts read, the derivations left out. */
 const readParts = ({ whys: _, ...parts }: Assessment) => parts;
@@ -115,10 +119,11 @@ describe('any plan that opens', () => {
   it('is answered for alike whatever was answered before', { timeout: 600_000 }, () => {
     fc.assert(
       fc.property(fc.array(anyPlan, { minLength: 2, maxLength: 4 }), (plans) => {
+        const packer = new Packer();
         let before: Assessment | null = null;
         for (const plan of plans) {
           const answer = assess(plan);
-          const read = unpacked(sent(answer), before, () => answer);
+          const read = unpacked(structuredClone(packer.pack(answer)), before, () => answer);
           expect(parts(read)).toEqual(readParts(answer));
           expectBriefs(read, answer, plan);
           before = read;
@@ -130,7 +135,7 @@ describe('any plan that opens', () => {
 });
 
 describe('an answer after another', () => {
-  const read = (plan: Plan, before: Assessment | null) => unpacked(sent(assess(plan)), before, noWhys);
+  const read = (plan: Plan, before: Assessment | null) => unpacked(sent(assess(plan), before), before, noWhys);
   const example = opened(new URL('demo.plan.json', PUBLIC));
 
   /** The example with one run taped to a length. */
@@ -170,6 +175,32 @@ describe('an answer after another', () => {
       expect([finding.id, finding === before.findings[place]]).toEqual([finding.id, sameText]);
     }
     expect(now.findings.some((finding) => before.findings.includes(finding))).toBe(true);
+  });
+
+  it('is sent as what differs: of one that reads the same nothing but what hangs on it', () => {
+    const { parts, lists } = sent(assess(structuredClone(example)), assess(example));
+    const told = Object.entries(parts).flatMap(([name, place]) => (place === null ? [] : [name]));
+    expect(told).toEqual(['runs']);
+    expect(Object.values(lists).flatMap((list) => list.told)).toEqual([]);
+    const longer = sent(assess(taped(0, 0.8)), assess(taped(0, 0.92)));
+    expect(longer.parts.figures).not.toBeNull();
+    expect(longer.parts.rulesChecked).toBeNull();
+  });
+
+  it('keeps a part that reads the same as it was read, through any number of answers', () => {
+    let asked = 0;
+    const first = new Packer();
+    const base = assess(example);
+    first.begin(base);
+    let read: Assessment = base;
+    for (const tapedM of [0.8, 0.7, 0.6])
+      read = unpacked(first.pack(assess(taped(0, tapedM))), read, () => {
+        asked += 1;
+        return base;
+      });
+    expect(read.rulesChecked).toBe(base.rulesChecked);
+    expect(read.figures).toEqual(assess(taped(0, 0.6)).figures);
+    expect(asked).toBe(0);
   });
 
   it('after one that was worked out here keeps what reads the same too; after none it has all of it anew', () => {

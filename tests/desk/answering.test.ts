@@ -3,7 +3,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { answerOf, loadAssess } from '../../src/desk/answer.ts';
-import { Answering, BEHIND_MS } from '../../src/desk/answering.ts';
+import { Answering, BEHIND_MS, TOGETHER_MS } from '../../src/desk/answering.ts';
 import { answeredPlan, createDesk, type Desk, shownPlan } from '../../src/desk/desk.ts';
 import {
   beginGesture,
@@ -33,21 +33,15 @@ afterEach(() => {
   vi.useRealTimers();
 });
 
-/** A desk with someone beside it, and frames turned by hand. */
+/** A desk with someone beside it. */
 class Bench {
   readonly desk: Desk;
   readonly assistant = new FakeAssistant();
   readonly answering: Answering;
-  #frames: (() => void)[] = [];
 
   constructor(plan: Plan = vanWithFeed(), isExample = false) {
     this.desk = createDesk(plan, { isExample, bigFingers: false });
-    this.answering = new Answering(this.desk, this.assistant, (run) => {
-      this.#frames.push(run);
-      return () => {
-        this.#frames = this.#frames.filter((other) => other !== run);
-      };
-    });
+    this.answering = new Answering(this.desk, this.assistant);
   }
 
   get state() {
@@ -73,13 +67,12 @@ class Bench {
     return shownPlan(this.state);
   }
 
+  /** So long that an answer that has come is shown, though no draft comes any more. */
   frame(): void {
-    const due = this.#frames;
-    this.#frames = [];
-    for (const run of due) run();
+    this.wait(TOGETHER_MS);
   }
 
-  /** The oldest question is answered, and the next frame shows it. */
+  /** The oldest question is answered, and shown while the finger rests. */
   reply(): void {
     this.assistant.reply();
     this.frame();
@@ -112,12 +105,36 @@ describe('the draft of a gesture', () => {
     expect(bench.answered).toBe(bench.state.plan);
     expect(bench.answer).toBe(before);
 
-    bench.assistant.reply();
-    bench.frame();
+    bench.reply();
     expect(bench.answered).toBe(draft);
     expect(bench.answer.planId).toBe(BESIDE);
     expect(bench.answer.runs[0]?.length.lengthM).toBe(assess(draft).runs[0]?.length.lengthM);
     expect(bench.answer.runs[0]?.length.lengthM).not.toBe(before.runs[0]?.length.lengthM);
+  });
+
+  it('is shown with its answer when the next draft is, or a little later', () => {
+    const bench = new Bench();
+    bench.begin();
+    const first = bench.drag(3);
+    bench.assistant.reply();
+    bench.wait(TOGETHER_MS - 1);
+    expect(bench.answered).toBe(bench.state.plan);
+    bench.wait(1);
+    expect(bench.answered).toBe(first);
+
+    bench.wait(200);
+    const second = bench.drag(2.9);
+    bench.assistant.reply();
+    expect(bench.answered).toBe(first);
+    const sets: number[] = [];
+    bench.desk.subscribe(({ draft }) => sets.push(ampAt(draft ?? bench.state.plan) ?? 0));
+    const third = bench.drag(2.8);
+    expect(bench.answered).toBe(second);
+    expect(shownPlan(bench.state)).toBe(third);
+    // within the very change that brings the draft: what is drawn for the one is drawn for both
+    expect(new Set(sets)).toEqual(new Set([2.8]));
+    bench.settle();
+    expect(bench.answered).toBe(third);
   });
 
   it('is asked about one at a time, the newest next: those between are left out', () => {
@@ -158,6 +175,7 @@ describe('the draft of a gesture', () => {
     await proposeFeed(bench.desk);
     const whole = wholePlan(bench.state);
     expect(whole.runs.length).toBeGreaterThan(0);
+    vi.useFakeTimers();
     bench.begin();
     const draft = bench.drag(3);
     expect(bench.answered).toBe(whole);
@@ -325,7 +343,6 @@ describe('what is shown', () => {
         bench.assistant.reply();
         dueMs = Number.POSITIVE_INFINITY;
       }
-      bench.frame();
       behind.push(bench.state.isBehind);
       bench.wait(16);
     }

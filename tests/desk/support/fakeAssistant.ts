@@ -1,8 +1,8 @@
 /** Stands in for the worker: holds what a worker would hold, and answers when the test says so. */
 import { assess } from '../../../src/assess/assess.ts';
-import { packed } from '../../../src/assess/packed.ts';
 import type { Asked, Assistant } from '../../../src/desk/answering.ts';
-import { withChange } from '../../../src/plan/change.ts';
+import { Beside } from '../../../src/desk/beside.ts';
+import { type PlanChange, withChange } from '../../../src/plan/change.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
 
 export class FakeAssistant implements Assistant {
@@ -13,16 +13,24 @@ export class FakeAssistant implements Assistant {
   readonly waiting: Plan[] = [];
   /** All that it was ever asked about. */
   readonly asked: Plan[] = [];
-  #base: Plan | null = null;
+  /** Plans of which it was told changes. */
+  readonly bases: Plan[] = [];
+  readonly #changes: PlanChange[] = [];
+  #isReplying = false;
+  // made up in one thing, so that it is told from an answer of the page's own
+  readonly #beside = new Beside((plan) => ({ ...assess(plan), ...(this.#isReplying && { planId: BESIDE }) }));
 
   postMessage(message: Asked): void {
     const data = structuredClone(message);
     if ('plan' in data) {
-      this.#base = data.plan;
+      this.bases.push(data.plan);
+      this.#beside.hear(data);
       return;
     }
-    if (this.#base === null) throw new Error('A change came before the plan that it is of.');
-    const plan = withChange(this.#base, data.change);
+    const base = this.bases.at(-1);
+    if (base === undefined) throw new Error('A change came before the plan that it is of.');
+    const plan = withChange(base, data.change);
+    this.#changes.push(data.change);
     this.waiting.push(plan);
     this.asked.push(plan);
   }
@@ -33,11 +41,13 @@ export class FakeAssistant implements Assistant {
 
   /** Answers the oldest question. Answers false when there is none. */
   reply(): boolean {
-    const plan = this.waiting.shift();
-    if (plan === undefined) return false;
-    // made up in one thing, so that it is told from an answer of the page's own
-    const answer = { ...assess(plan), planId: BESIDE };
-    this.onmessage?.(new MessageEvent('message', { data: structuredClone(packed(answer)) }));
+    const change = this.#changes.shift();
+    this.waiting.shift();
+    this.#isReplying = true;
+    const packed = change === undefined ? null : this.#beside.hear({ change });
+    this.#isReplying = false;
+    if (packed === null) return false;
+    this.onmessage?.(new MessageEvent('message', { data: structuredClone(packed) }));
     return true;
   }
 
