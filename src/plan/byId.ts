@@ -1,52 +1,65 @@
-/** What a plan holds, by id: documents never change in place, so a list is gone through once. */
+/**
+ * What a plan holds, by id. Documents never change in place, so a list is gone through once; and a list that was made of
+ * another by renewing members keeps that one's index: a finger that drags makes a new list with every frame.
+ */
 import type { Fitting, Plan, Run } from './schema.ts';
 
-interface Identified {
-  readonly id: string;
+/** An index of lists, worked out once for each, or taken over from the one before where `isAlike` holds of all members. */
+function indexed<T extends object, Index>(make: (list: readonly T[]) => Index, isAlike: (one: T, was: T) => boolean) {
+  type Known = { readonly list: readonly T[]; readonly count: number; readonly index: Index };
+  const known = new WeakMap<readonly T[], Known>();
+  let last: Known | null = null;
+  const isAsLast = (list: readonly T[], before: Known): boolean =>
+    list.length === before.count &&
+    list.every((one, place) => {
+      const was = before.list[place];
+      return one === was || (was !== undefined && isAlike(one, was));
+    });
+  return (list: readonly T[]): Index => {
+    const before = known.get(list);
+    // a list still being built has grown since
+    if (before?.count === list.length) return before.index;
+    const index = last !== null && isAsLast(list, last) ? last.index : make(list);
+    last = { list, count: list.length, index };
+    known.set(list, last);
+    return index;
+  };
 }
 
-const places = new WeakMap<readonly Identified[], ReadonlyMap<string, number>>();
+type Places = ReadonlyMap<string, number>;
 
-function placesIn(list: readonly Identified[]): ReadonlyMap<string, number> {
-  const before = places.get(list);
-  if (before !== undefined) return before;
-  const made = new Map(list.map(({ id }, place) => [id, place]));
-  places.set(list, made);
-  return made;
-}
+const placesById = <T extends { readonly id: string }>() =>
+  indexed<T, Places>(
+    (list) => new Map(list.map(({ id }, place) => [id, place])),
+    (one, was) => one.id === was.id,
+  );
 
-function find<T extends Identified>(list: readonly T[], id: string): T | undefined {
-  const found = list[placesIn(list).get(id) ?? -1];
-  // a list still being built has grown since
-  return found?.id === id ? found : list.find((one) => one.id === id);
-}
+const fittingPlaces = placesById<Fitting>();
+const runPlaces = placesById<Run>();
 
 /** The fitting with that id, or undefined when the plan does not hold it. */
-export const fittingById = (plan: Plan, id: string): Fitting | undefined => find(plan.fittings, id);
+export const fittingById = ({ fittings }: Plan, id: string): Fitting | undefined =>
+  fittings[fittingPlaces(fittings).get(id) ?? -1];
 
-export const runById = (plan: Plan, id: string): Run | undefined => find(plan.runs, id);
+export const runById = ({ runs }: Plan, id: string): Run | undefined => runs[runPlaces(runs).get(id) ?? -1];
 
-const ends = new WeakMap<
-  readonly Run[],
-  { readonly count: number; readonly at: ReadonlyMap<string, readonly Run[]> }
->();
-const NONE: readonly Run[] = [];
-
-function runsByFitting(runs: readonly Run[]): ReadonlyMap<string, readonly Run[]> {
-  const before = ends.get(runs);
-  if (before?.count === runs.length) return before.at;
-  const at = new Map<string, Run[]>();
-  for (const run of runs) {
-    for (const id of new Set([run.from.fittingId, run.to.fittingId])) {
+function placesByEnd(runs: readonly Run[]): ReadonlyMap<string, readonly number[]> {
+  const at = new Map<string, number[]>();
+  for (const [place, { from, to }] of runs.entries()) {
+    for (const id of new Set([from.fittingId, to.fittingId])) {
       const here = at.get(id);
-      if (here === undefined) at.set(id, [run]);
-      else here.push(run);
+      if (here === undefined) at.set(id, [place]);
+      else here.push(place);
     }
   }
-  ends.set(runs, { count: runs.length, at });
   return at;
 }
 
+const endPlaces = indexed(
+  placesByEnd,
+  (one, was) => one.from.fittingId === was.from.fittingId && one.to.fittingId === was.to.fittingId,
+);
+
 /** The runs that end at a fitting, in the order of the plan. */
-export const runsAt = (plan: Plan, fittingId: string): readonly Run[] =>
-  runsByFitting(plan.runs).get(fittingId) ?? NONE;
+export const runsAt = ({ runs }: Plan, fittingId: string): readonly Run[] =>
+  (endPlaces(runs).get(fittingId) ?? []).flatMap((place) => runs[place] ?? []);

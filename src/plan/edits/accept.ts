@@ -5,12 +5,14 @@
 import * as v from 'valibot';
 import { isKnownGauge } from '../gauges.ts';
 import { isToldFamily, linksOf } from '../links.ts';
-import { roundFitting, roundRun, roundSheet } from '../round.ts';
+import { roundFitting, roundPoint, roundRun, roundSheet } from '../round.ts';
 import { placeOn } from '../runs.ts';
 import {
   type Fitting,
   fittingSchema,
   type Plan,
+  type Point,
+  pointSchema,
   type Run,
   runSchema,
   type Settings,
@@ -56,6 +58,21 @@ export function withFitting(plan: Plan, before: Fitting, after: unknown): Plan {
   const fitting = acceptFitting(after, plan.settings);
   if (fitting === null || isSame(before, fitting)) return plan;
   return { ...plan, fittings: plan.fittings.map((other) => (other === before ? fitting : other)) };
+}
+
+/**
+ * The plan with a fitting at another place of its sheet, or of the other sheet that a continuation point stands on; the
+ * same plan when the place is refused or no other. Nothing else of a fitting hangs on where it stands, so that the place
+ * alone is held against the schema: a finger that drags asks with every frame.
+ */
+export function withPlace(plan: Plan, before: Fitting, at: Point, sheetId?: string): Plan {
+  const rounded = roundPoint(at);
+  if (!v.is(pointSchema, rounded)) return plan;
+  const isOther = before.kind === 'continuation' && before.other.sheetId === sheetId;
+  const { xM, yM } = isOther ? before.other.at : before.at;
+  if (rounded.xM === xM && rounded.yM === yM) return plan;
+  const after = isOther ? { ...before, other: { ...before.other, at: rounded } } : { ...before, at: rounded };
+  return { ...plan, fittings: plan.fittings.map((other) => (other === before ? after : other)) };
 }
 
 /** The plan with that run in place of the one it was; the same plan when it is refused or no different. */

@@ -1,7 +1,7 @@
 import { fittingById } from '../byId.ts';
-import type { Fitting, Plan, Point } from '../schema.ts';
+import type { Plan, Point } from '../schema.ts';
 import { INLINE_KINDS } from '../terminals.ts';
-import { withFitting } from './accept.ts';
+import { withPlace } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
 import { shareTaped } from './shareTaped.ts';
 
@@ -14,12 +14,7 @@ import { shareTaped } from './shareTaped.ts';
 export function moveFitting(plan: Plan, id: string, at: Point, sheetId?: string): Plan {
   const fitting = fittingById(plan, id);
   if (fitting === undefined || fitting.locked) return plan;
-  const moved = withFitting(plan, fitting, placed(fitting, at, sheetId));
+  const moved = withPlace(plan, fitting, at, sheetId);
   if (moved === plan) return plan;
   return outdateTapes(plan, INLINE_KINDS.has(fitting.kind) ? shareTaped(plan, moved, id) : moved);
 }
-
-const placed = (fitting: Fitting, at: Point, sheetId: string | undefined): Fitting =>
-  fitting.kind === 'continuation' && fitting.other.sheetId === sheetId
-    ? { ...fitting, other: { ...fitting.other, at } }
-    : { ...fitting, at };

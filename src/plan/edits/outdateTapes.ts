@@ -1,6 +1,6 @@
-import { runById } from '../byId.ts';
+import { fittingById, runById } from '../byId.ts';
 import { drawnLengthOf, drawnM, drawnUncertaintyM } from '../drawnLength.ts';
-import type { Plan, Run } from '../schema.ts';
+import type { Fitting, Plan, Run } from '../schema.ts';
 
 /** Whether a tape that told these runs' length tells it no longer: the drawing has left it, by more than it may be off. */
 export function hasLeft(tapedM: number, beforeM: number, nowM: number): boolean {
@@ -12,8 +12,10 @@ const drawn = (plan: Plan, run: Run): number => drawnM(drawnLengthOf(plan, run))
 
 /** The fittings that stand elsewhere than before, or differ in something else. */
 function changedFittings(before: Plan, after: Plan): ReadonlySet<string> {
-  const old = new Set(before.fittings);
-  return new Set(after.fittings.flatMap((fitting) => (old.has(fitting) ? [] : [fitting.id])));
+  // mostly each stands in the list where it stood
+  const isAsBefore = (fitting: Fitting, place: number): boolean =>
+    before.fittings[place] === fitting || fittingById(before, fitting.id) === fitting;
+  return new Set(after.fittings.flatMap((fitting, place) => (isAsBefore(fitting, place) ? [] : [fitting.id])));
 }
 
 /**
@@ -24,12 +26,12 @@ function changedFittings(before: Plan, after: Plan): ReadonlySet<string> {
 export function outdateTapes(before: Plan, after: Plan): Plan {
   if (after === before) return after;
   const moved = changedFittings(before, after);
-  const isOutdated = (run: Run): boolean => {
+  const isOutdated = (run: Run, place: number): boolean => {
     if (run.tapedM === null || run.tapedAs === 'outdated') return false;
     // most runs lie as they lay, and are not measured: a finger that drags asks with every move
-    const was = runById(before, run.id);
-    if (was === undefined || run.tapedM !== was.tapedM) return false;
-    if (was === run && !moved.has(run.from.fittingId) && !moved.has(run.to.fittingId)) return false;
+    const isMoved = moved.has(run.from.fittingId) || moved.has(run.to.fittingId);
+    const was = before.runs[place] === run ? run : runById(before, run.id);
+    if (was === undefined || run.tapedM !== was.tapedM || (was === run && !isMoved)) return false;
     return hasLeft(run.tapedM, drawn(before, was), drawn(after, run));
   };
   const ids = new Set(after.runs.filter(isOutdated).map(({ id }) => id));

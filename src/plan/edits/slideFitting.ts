@@ -1,7 +1,7 @@
 import { fittingById, runsAt } from '../byId.ts';
 import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
 import { INLINE_KINDS } from '../terminals.ts';
-import { withFitting, withRun } from './accept.ts';
+import { withPlace, withRun } from './accept.ts';
 import { bendsOf, cableThrough, cutNearest } from './cable.ts';
 import { outdateTapes } from './outdateTapes.ts';
 import { shareTaped } from './shareTaped.ts';
@@ -24,7 +24,7 @@ export function slideFitting(plan: Plan, id: string, place: Point): Plan {
   if (bendsIn.length > MAX_BENDS || bendsOut.length > MAX_BENDS) return plan;
   const firstBends = first.to.fittingId === id ? bendsIn : bendsIn.toReversed();
   const secondBends = second.from.fittingId === id ? bendsOut : bendsOut.toReversed();
-  const moved = withFitting(plan, fitting, { ...fitting, at: cut.at });
+  const moved = withPlace(plan, fitting, cut.at);
   if (moved === plan) return plan;
   const bent = withRun(moved, first, { ...first, bends: firstBends });
   return outdateTapes(plan, shareTaped(plan, withRun(bent, second, { ...second, bends: secondBends }), id));
