@@ -55,9 +55,9 @@ describe('one finger', () => {
     expect(input.state).toBe('idle');
   });
 
-  it('that moved while the page was busy drags, however late the page hears of both', () => {
+  it.each([20, 60, 400])('that moved while the page was busy drags, however late the page hears of both: %i ms', (late) => {
     send(element, 'pointerdown', 10, 10);
-    clock.stall(LONG_PRESS_MS + 400);
+    clock.stall(LONG_PRESS_MS + late);
     expect(kinds()).toEqual(['press']);
     send(element, 'pointermove', 40, 10);
     expect(kinds()).toEqual(['press', 'dragStart']);

@@ -18,7 +18,9 @@ export type InputState = 'idle' | 'pressed' | 'dragging' | 'held' | 'grasping' |
 /** A trembling or gloved finger moves this far without meaning to, css px. */
 export const SLOP_PX = 8;
 export const LONG_PRESS_MS = 500;
-/** The page was busy when half a second was over: so long moves that wait to be heard have time to be, ms. */
+/** A page that hears of half a second later than this was busy when it was over, ms. */
+const ON_TIME_MS = 16;
+/** Then moves that wait to be heard have so long to be, ms. */
 const LATE_MS = 100;
 const MIDDLE_BUTTON = 1;
 
@@ -114,7 +116,7 @@ export class Input<S extends string> {
     };
     this.#callOffLongPress = this.clock.after(LONG_PRESS_MS, () => {
       // a page that was busy hears of the time before it hears that the finger has long moved on
-      if (this.clock.nowMs() - dueMs < LATE_MS) rested();
+      if (this.clock.nowMs() - dueMs < ON_TIME_MS) rested();
       else this.#callOffLongPress = this.clock.after(LATE_MS, rested);
     });
   }
