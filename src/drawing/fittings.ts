@@ -12,6 +12,19 @@ const PLATE: Shape = {
   fill: 'plate',
 };
 
+/** A plate with what is on it: the same list for all that look alike, so that pens may keep what they make of it. */
+const plates = new Map<string, readonly Shape[]>();
+
+function plateOf(fitting: Fitting): readonly Shape[] {
+  const state = fitting.kind === 'block' ? fitting.outputs.length : fitting.kind === 'switch' && fitting.closed;
+  const look = `${fitting.kind} ${state} ${fitting.locked}`;
+  const before = plates.get(look);
+  if (before !== undefined) return before;
+  const parts = [PLATE, ...symbolOf(fitting), ...(fitting.locked ? LOCK : [])];
+  plates.set(look, parts);
+  return parts;
+}
+
 /** The symbol of a fitting as it stands in the plan: a block with its outputs, a switch open or closed. */
 function symbolOf(fitting: Fitting): readonly Shape[] {
   if (fitting.kind === 'block') return blockSymbol(fitting.outputs.length);
@@ -20,8 +33,7 @@ function symbolOf(fitting: Fitting): readonly Shape[] {
 
 /** A fitting as it is drawn: its symbol on its plate, at the place it has on the sheet. */
 export function drawFitting(fitting: Fitting, at: Point = fitting.at): FittingShape {
-  const parts = [PLATE, ...symbolOf(fitting), ...(fitting.locked ? LOCK : [])];
-  return { fittingId: fitting.id, kind: fitting.kind, at, parts };
+  return { fittingId: fitting.id, kind: fitting.kind, at, parts: plateOf(fitting) };
 }
 
 /** Side of a plate of ordinary size, metres: about a fuse holder. */

@@ -3,9 +3,10 @@
  * that the drawing is the same in every language.
  */
 import type { Assessment, SourceAnswer } from '../assess/answer.ts';
-import { fuseRatingA, type RunBrief, runBrief } from '../assess/brief.ts';
+import { fuseBriefs, fuseRatingA, type RunBrief, runBrief, runBriefs } from '../assess/brief.ts';
 import { between, distance } from '../geom/point.ts';
 import { polylineLength, segmentsOf } from '../geom/polyline.ts';
+import { runById } from '../plan/byId.ts';
 import { placeOn, runPoints } from '../plan/runs.ts';
 import type { Fitting, Plan, Point, Run, Sheet } from '../plan/schema.ts';
 import type { LabelShape } from './shapes.ts';
@@ -121,7 +122,7 @@ function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): La
 
 function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {
   if (!(source.unprotectedM > 0)) return null;
-  const runs = source.runIds.flatMap((id) => plan.runs.filter((run) => run.id === id && run.sheetId === sheetId));
+  const runs = source.runIds.flatMap((id) => runById(plan, id) ?? []).filter((run) => run.sheetId === sheetId);
   // the longest of its runs: that is where the stripe is seen
   const lines = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
   const at = middleOf(lines[0] ?? []);
@@ -160,6 +161,13 @@ const isSaidAlike = (before: RunBrief | undefined, now: RunBrief | undefined): b
     before?.length.origin === now?.length.origin &&
     (before?.unprotectedM ?? 0) > 0 === (now?.unprotectedM ?? 0) > 0);
 
+/** Members of either list that are not at the same place in the other: of two answers much alike, few. */
+function differing<T>(before: readonly T[], now: readonly T[]): T[] {
+  if (before === now) return [];
+  const notIn = (other: readonly T[]) => (one: T, place: number) => one !== other[place];
+  return [...before.filter(notIn(now)), ...now.filter(notIn(before))];
+}
+
 /** The same labels of fittings and runs after another answer to the plan: only those that read otherwise are new. */
 export function relabelled(
   labels: readonly LabelShape[],
@@ -169,10 +177,14 @@ export function relabelled(
   words: LabelWords,
 ): readonly LabelShape[] {
   const { before, now } = answers;
+  const runIds = new Set(differing(runBriefs(before), runBriefs(now)).map(({ runId }) => runId));
+  const fuseIds = new Set(differing(fuseBriefs(before), fuseBriefs(now)).map(({ fittingId }) => fittingId));
   const runs = plan.runs.filter(
-    ({ id, sheetId: on }) => on === sheetId && !isSaidAlike(runBrief(before, id), runBrief(now, id)),
+    ({ id, sheetId: on }) => runIds.has(id) && on === sheetId && !isSaidAlike(runBrief(before, id), runBrief(now, id)),
   );
-  const fittings = plan.fittings.filter(({ id }) => fuseRatingA(before, id) !== fuseRatingA(now, id));
+  const fittings = plan.fittings.filter(
+    ({ id }) => fuseIds.has(id) && fuseRatingA(before, id) !== fuseRatingA(now, id),
+  );
   if (runs.length === 0 && fittings.length === 0) return labels;
   const fresh = new Map(drawLabels(plan, { sheetId, runs, fittings }, now, words).map((label) => [label.key, label]));
   const renewed = new Set([...runs.map(({ id }) => `run.${id}`), ...fittings.map(({ id }) => `fitting.${id}`)]);

@@ -23,6 +23,7 @@ export class FingerSheet {
   readonly #rows: Row[] = [];
   readonly #loupe: Loupe | null;
   #noteSaid: string | null = null;
+  #look = '';
   #isShown = false;
 
   /** `surface`: what the loupe magnifies; none while there is none. */
@@ -44,8 +45,12 @@ export class FingerSheet {
     this.#say(shown.figures, shown.note);
     const { leftPx, topPx } = shown.places.figures;
     this.#list.style.transform = `translate(${leftPx}px, ${topPx}px)`;
-    this.#list.style.width = `${shown.widthPx}px`;
-    this.#list.dataset.behind = String(isBehind);
+    const look = `${shown.widthPx} ${isBehind}`;
+    if (look !== this.#look) {
+      this.#look = look;
+      this.#list.style.width = `${shown.widthPx}px`;
+      this.#list.dataset.behind = String(isBehind);
+    }
     if (!this.#isShown) this.host.append(this.#list);
     this.#isShown = true;
   }

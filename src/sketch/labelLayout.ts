@@ -1,9 +1,9 @@
 /** Where labels stand in a pane: beside their thing, over nothing, and left out where there is no room. */
-import { type PaneSize, type ScreenPoint, toScreen } from '../desk/camera.ts';
+import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
 import { halfPlatePx } from '../drawing/fittings.ts';
-import { pointsOfFlat } from '../drawing/runs.ts';
 import type { Drawing, LabelShape } from '../drawing/shapes.ts';
+import { type Box, type Ground, groundOf, grown, overlap, type Things } from './labelGround.ts';
 
 export interface PlacedLabel {
   label: LabelShape;
@@ -12,13 +12,6 @@ export interface PlacedLabel {
   yPx: number;
   widthPx: number;
   heightPx: number;
-}
-
-interface Box {
-  x: number;
-  y: number;
-  w: number;
-  h: number;
 }
 
 /** Mean advance of a letter, as a part of the type size; and the size itself. */
@@ -60,12 +53,14 @@ const DIRECTIONS = [
   [1, 1],
   [-1, 1],
 ] as const;
+const CORNERS = [
+  [1, 1],
+  [-1, 1],
+  [1, -1],
+  [-1, -1],
+] as const;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
 const HALF_STROKE_PX = 12;
-
-const grown = (box: Box, byPx: number): Box => ({ ...box, w: box.w + 2 * byPx, h: box.h + 2 * byPx });
-
-const overlap = (a: Box, b: Box): boolean => Math.abs(a.x - b.x) * 2 < a.w + b.w && Math.abs(a.y - b.y) * 2 < a.h + b.h;
 
 const isInside = (box: Box, size: PaneSize): boolean =>
   box.x - box.w / 2 >= 0 &&
@@ -73,78 +68,33 @@ const isInside = (box: Box, size: PaneSize): boolean =>
   box.x + box.w / 2 <= size.widthPx &&
   box.y + box.h / 2 <= size.heightPx;
 
-/** Whether a cable passes through the box; both in px. */
-function isCrossed(box: Box, lines: readonly (readonly ScreenPoint[])[]): boolean {
-  return lines.some((line) =>
-    line.some((b, index) => {
-      const a = line[index - 1];
-      return a !== undefined && segmentMeets(box, a, b);
-    }),
-  );
-}
-
-/** Clips the segment to the box (Liang and Barsky): what is left is what crosses. */
-function segmentMeets(box: Box, a: ScreenPoint, b: ScreenPoint): boolean {
-  let [enters, leaves] = [0, 1];
-  const sides = [
-    [a.xPx - b.xPx, a.xPx - (box.x - box.w / 2)],
-    [b.xPx - a.xPx, box.x + box.w / 2 - a.xPx],
-    [a.yPx - b.yPx, a.yPx - (box.y - box.h / 2)],
-    [b.yPx - a.yPx, box.y + box.h / 2 - a.yPx],
-  ] as const;
-  for (const [toward, room] of sides) {
-    if (toward === 0 && room < 0) return false;
-    if (toward < 0) enters = Math.max(enters, room / toward);
-    if (toward > 0) leaves = Math.min(leaves, room / toward);
-  }
-  return enters < leaves;
-}
-
-/** Places to try, nearest to what is usual first. */
-function candidates(label: LabelShape, x: number, y: number, size: { w: number; h: number }, plate: number): Box[] {
-  const at = (dx: number, dy: number): Box => ({ x: x + dx, y: y + dy, ...size });
+/** How far beside and below its middle a label may stand, in the order of trying. */
+function* offsets(
+  kind: LabelShape['kind'],
+  size: { w: number; h: number },
+  plate: number,
+): Generator<readonly [dx: number, dy: number]> {
   const beside = plate + GAP_PX + size.w / 2;
   const under = plate + GAP_PX + size.h / 2;
-  switch (label.kind) {
+  switch (kind) {
     case 'run':
-      return [at(0, 0)];
+      yield [0, 0];
+      return;
     case 'fitting':
-      return [
-        ...[at(0, under), at(0, -under), at(beside, 0), at(-beside, 0)],
-        // from a corner of the plate, and a line further off: still nearer to it than to another
-        ...[at(beside, under), at(-beside, under), at(beside, -under), at(-beside, -under)],
-        ...[at(0, under + LINE_PX), at(0, -under - LINE_PX)],
-      ];
+      yield* [[0, under] as const, [0, -under] as const, [beside, 0] as const, [-beside, 0] as const];
+      // from a corner of the plate, and a line further off: still nearer to it than to another
+      for (const [x, y] of CORNERS) yield [x * beside, y * under];
+      yield* [[0, under + LINE_PX] as const, [0, -under - LINE_PX] as const];
+      return;
     case 'hazard':
-      return HAZARD_RINGS_PX.flatMap((offPx) =>
-        DIRECTIONS.map(([dx, dy]) => at(dx * (offPx + size.w / 2), dy * (offPx + size.h / 2))),
-      );
+      for (const offPx of HAZARD_RINGS_PX)
+        for (const [x, y] of DIRECTIONS) yield [x * (offPx + size.w / 2), y * (offPx + size.h / 2)];
   }
 }
-
-/** What the pane itself writes: its title above left, its scale below right. About as large as they come, px. */
-const TITLE = { w: 176, h: 52 } as const;
-const SCALE = { w: 190, h: 36 } as const;
-
-const corners = ({ widthPx, heightPx }: PaneSize, scale: number): Box[] => [
-  { x: (TITLE.w / 2) * scale, y: (TITLE.h / 2) * scale, w: TITLE.w * scale, h: TITLE.h * scale },
-  { x: widthPx - (SCALE.w / 2) * scale, y: heightPx - (SCALE.h / 2) * scale, w: SCALE.w * scale, h: SCALE.h * scale },
-];
 
 function clamped(box: Box, size: PaneSize): Box {
   const within = (value: number, half: number, total: number) => Math.max(half, Math.min(total - half, value));
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
-}
-
-/** What labels keep clear of, px of the pane. */
-export interface Ground {
-  plates: readonly Box[];
-  cables: readonly (readonly ScreenPoint[])[];
-  /** Nothing is written over a stripe. */
-  stripes: readonly (readonly ScreenPoint[])[];
-  corners: readonly Box[];
-  /** Half a plate. */
-  plate: number;
 }
 
 interface Wish {
@@ -153,54 +103,58 @@ interface Wish {
   scale: number;
 }
 
-type Things = Pick<Drawing, 'fittings' | 'runs' | 'hazards'>;
-
-export function groundOf(things: Things, camera: Camera, size: PaneSize, scale: number): Ground {
-  const plate = halfPlatePx(camera.pxPerM);
-  const lineOf = (flat: readonly number[]) => pointsOfFlat(flat).map((point) => toScreen(camera, size, point));
-  return {
-    plates: things.fittings.map(({ at }): Box => {
-      const { xPx, yPx } = toScreen(camera, size, at);
-      return { x: xPx, y: yPx, w: 2 * plate, h: 2 * plate };
-    }),
-    cables: things.runs.map(({ points }) => lineOf(points)),
-    stripes: things.hazards.map(({ points }) => lineOf(points)),
-    corners: corners(size, scale),
-    plate,
-  };
-}
-
 const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({ x: xPx, y: yPx, w: widthPx, h: heightPx });
 
-/** The first place with room; one that no cable crosses, where cables matter and there is such a place. */
+/** Places to try, nearest to what is usual first: one after another, since the first mostly has room. */
+function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: PaneSize, scale: number): Generator<Box> {
+  const own = sizeOf(label, scale);
+  const plate = halfPlatePx(camera.pxPerM);
+  for (const at of [label.at, ...(label.elsewhere ?? [])]) {
+    const { xPx, yPx } = toScreen(camera, size, at);
+    for (const [dx, dy] of offsets(label.kind, own, plate)) {
+      const box = { x: xPx + dx, y: yPx + dy, ...own };
+      // what has to be shown gives way to the edge; the rest is shown whole or not at all
+      if (isKept) yield clamped(box, size);
+      else if (isInside(box, size)) yield box;
+    }
+  }
+}
+
+/**
+ * The first place with room; one that no cable crosses, where cables matter and there is such a place. What has to be
+ * shown stands in the first of all where none has.
+ */
 function roomFor(
-  tries: readonly Box[],
-  cables: Ground['cables'] | null,
-  stripes: Ground['stripes'],
+  tries: Iterable<Box>,
+  label: LabelShape,
+  isKept: boolean,
+  grounds: readonly Ground[],
   taken: readonly Box[],
 ): Box | undefined {
   let crossed: Box | undefined;
+  let first: Box | undefined;
   for (const box of tries) {
+    if (isKept) first ??= box;
     const around = grown(box, HALF_STROKE_PX);
-    if (taken.some((other) => overlap(box, other)) || isCrossed(around, stripes)) continue;
+    if (taken.some((other) => overlap(box, other))) continue;
+    if (grounds.some((ground) => ground.isTaken(box) || ground.isStriped(around))) continue;
     // a run's figures lie on the run; a name had better not
-    if (cables === null || !isCrossed(around, cables)) return box;
+    if (label.kind === 'run' || !grounds.some((ground) => ground.isCrossed(around))) return box;
     crossed ??= box;
   }
-  return crossed;
+  return crossed ?? first;
 }
 
 /** Each label where it has room beside what is there and beside those before it. */
 function placed(
   labels: readonly LabelShape[],
-  ground: Ground,
+  grounds: readonly Ground[],
   camera: Camera,
   size: PaneSize,
   { keep, scale }: Wish,
 ): PlacedLabel[] {
-  const { cables, stripes, plate } = ground;
   const done: PlacedLabel[] = [];
-  const taken: Box[] = [...ground.plates, ...ground.corners];
+  const taken: Box[] = [];
   const inOrder = [
     ...labels.filter(({ kind }) => kind === 'hazard'),
     ...labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),
@@ -209,14 +163,8 @@ function placed(
   for (const label of inOrder) {
     const { xPx, yPx } = toScreen(camera, size, label.at);
     if (xPx < 0 || yPx < 0 || xPx > size.widthPx || yPx > size.heightPx) continue;
-    const wished = [label.at, ...(label.elsewhere ?? [])].flatMap((at) => {
-      const { xPx: x, yPx: y } = toScreen(camera, size, at);
-      return candidates(label, x, y, sizeOf(label, scale), plate);
-    });
     const isKept = label.kind === 'hazard' || label.id === keep;
-    // what has to be shown gives way to the edge; the rest is shown whole or not at all
-    const tries = isKept ? wished.map((box) => clamped(box, size)) : wished.filter((box) => isInside(box, size));
-    const box = roomFor(tries, label.kind === 'run' ? null : cables, stripes, taken) ?? (isKept ? tries[0] : undefined);
+    const box = roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken);
     if (box === undefined) continue;
     taken.push(box);
     done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
@@ -229,7 +177,7 @@ function placed(
  * then names, then figures of runs.
  */
 export const layOutLabels = (drawing: Drawing, camera: Camera, size: PaneSize, wish: Wish): PlacedLabel[] =>
-  placed(drawing.labels, groundOf(drawing, camera, size, wish.scale), camera, size, wish);
+  placed(drawing.labels, [groundOf(drawing, camera, size, wish.scale)], camera, size, wish);
 
 /** What a gesture changes, and how its things are labelled. */
 export interface Moving extends Things {
@@ -249,16 +197,11 @@ export function layOutMoving(
   wish: Wish,
 ): { still: PlacedLabel[]; live: PlacedLabel[] } {
   const moved = groundOf(moving, camera, size, wish.scale);
-  const both = {
-    ...moved,
-    plates: [...ground.plates, ...moved.plates],
-    cables: [...ground.cables, ...moved.cables],
-  };
-  const live = placed(moving.labels, both, camera, size, wish);
+  const live = placed(moving.labels, [ground, moved], camera, size, wish);
   const over = [...live.map(boxOf), ...moved.plates];
   const still = stood.filter((label) => {
     const box = boxOf(label);
-    return !over.some((other) => overlap(box, other)) && !isCrossed(grown(box, HALF_STROKE_PX), moved.stripes);
+    return !over.some((other) => overlap(box, other)) && !moved.isStriped(grown(box, HALF_STROKE_PX));
   });
   return { still, live };
 }

@@ -8,7 +8,8 @@ import type { Drawing, LabelShape } from '../drawing/shapes.ts';
 import type { Plan } from '../plan/schema.ts';
 import { unitsFor } from '../words/index.ts';
 import { withGhosts } from './ghosts.ts';
-import { groundOf, layOutLabels, layOutMoving, type PlacedLabel } from './labelLayout.ts';
+import { groundOf } from './labelGround.ts';
+import { layOutLabels, layOutMoving, type PlacedLabel } from './labelLayout.ts';
 import { labelWords } from './labelWords.ts';
 import type { Live } from './live.ts';
 import { remembered } from './remembered.ts';
@@ -31,9 +32,14 @@ export interface LabelCase {
   scale: number;
 }
 
+/** What of a plan has a label that stands, and those labels as they are drawn. */
+interface Named {
+  readonly plan: Plan;
+  readonly labels: readonly LabelShape[];
+}
+
 interface Figured {
-  /** Of the plan as it is. */
-  drawn: readonly LabelShape[];
+  named: Named;
   answer: Assessment;
   labels: readonly LabelShape[];
 }
@@ -45,23 +51,32 @@ export class LabelPlaces {
   #figured: Figured | null = null;
   #still = NONE;
 
-  /** The labels of the plan with the figures of the newest answer; each answer renews only what it says otherwise. */
-  readonly #figures = remembered(({ plan, sheet, drawn }: Scene, answered: Plan): readonly LabelShape[] => {
-    if (answered === plan) return drawn.labels;
+  /** Of the plan only what has a label that stands: most of a crowded sheet has none, and it needs no new figures. */
+  readonly #named = remembered(({ plan, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
+    const keys = new Set(laidOut.map(({ label }) => label.key));
+    const [runs, fittings] = [
+      plan.runs.filter(({ id }) => keys.has(`run.${id}`)),
+      plan.fittings.filter(({ id }) => keys.has(`fitting.${id}`)),
+    ];
+    return { plan: { ...plan, runs, fittings }, labels: drawn.labels.filter(({ key }) => keys.has(key)) };
+  });
+
+  /** Those labels with the figures of the newest answer; each answer renews only what it says otherwise. */
+  readonly #figures = remembered(({ plan, sheet }: Scene, named: Named, answered: Plan): readonly LabelShape[] => {
+    if (answered === plan) return named.labels;
     const last = this.#figured;
-    const before = last?.drawn === drawn.labels ? last : { answer: answerOf(plan), labels: drawn.labels };
+    const before = last?.named === named ? last : { answer: answerOf(plan), labels: named.labels };
     const now = answerOf(answered);
     const answers = { before: before.answer, now };
-    const labels = relabelled(before.labels, plan, sheet.id, answers, labelWords(unitsFor(plan)));
-    this.#figured = { drawn: drawn.labels, answer: now, labels };
+    const labels = relabelled(before.labels, named.plan, sheet.id, answers, labelWords(unitsFor(plan)));
+    this.#figured = { named, answer: now, labels };
     return labels;
   });
 
   /** The same as they are shown here. */
-  readonly #seen = remembered(({ drawn, settled, sight, proposal }: Scene, figures: readonly LabelShape[]) =>
-    figures === drawn.labels
-      ? settled.labels
-      : withGhosts(drawingIn(sight, { ...drawn, labels: figures }), proposal).labels,
+  readonly #seen = remembered(
+    ({ drawn, sight, proposal }: Scene, labels: readonly LabelShape[]) =>
+      withGhosts(drawingIn(sight, { ...drawn, runs: [], fittings: [], labels }), proposal).labels,
   );
 
   readonly #laidOut = remembered(
@@ -91,7 +106,8 @@ export class LabelPlaces {
     const { settled, changed } = scene;
     const laidOut = this.#laidOut(settled, camera, size, keep, scale);
     if (changed.size === 0) return { still: this.#same(laidOut), live: NONE };
-    const stood = this.#stood(laidOut, this.#seen(scene, this.#figures(scene, answered)), changed);
+    const figures = this.#figures(scene, this.#named(scene, laidOut), answered);
+    const stood = this.#stood(laidOut, this.#seen(scene, figures), changed);
     const moving = {
       runs: live.runs,
       fittings: live.fittings.filter(({ fittingId }) => changed.has(fittingId)),

@@ -20,6 +20,8 @@ interface Shown {
   placed: PlacedLabel;
   isSelected: boolean;
   scale: number;
+  /** What of its look is in the page already. */
+  look: string;
   /** Of the list in which it stood last. */
   round: number;
 }
@@ -38,22 +40,29 @@ function lineOf(className: string): Line {
   return { element, text: '' };
 }
 
-function made(): Pick<Shown, 'element' | 'title' | 'figures'> {
+function made(): Pick<Shown, 'element' | 'title' | 'figures' | 'look'> {
   const element = document.createElement('div');
   element.className = 'sketch-label';
   const [title, figures] = [lineOf('sketch-label-title'), lineOf('sketch-label-figures')];
   element.append(title.element, figures.element);
-  return { element, title, figures };
+  return { element, title, figures, look: '' };
 }
 
 /** Writes into the page what of a label is not there already. */
-function write({ element, title, figures, placed, isSelected, scale }: Shown): void {
+function write(shown: Shown): void {
+  const { element, title, figures, placed, isSelected, scale } = shown;
   const { label, xPx, yPx, widthPx } = placed;
-  element.dataset.kind = label.kind;
-  element.toggleAttribute('data-proposed', label.isProposed === true);
-  element.dataset.selected = String(isSelected);
   element.style.transform = `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`;
-  element.style.maxWidth = `${widthPx + 12 * scale}px`;
+  const maxWidth = `${widthPx + 12 * scale}px`;
+  const look = `${label.kind} ${label.isProposed} ${isSelected} ${maxWidth}`;
+  // most labels that move are the same but for their place
+  if (look !== shown.look) {
+    shown.look = look;
+    element.dataset.kind = label.kind;
+    element.toggleAttribute('data-proposed', label.isProposed === true);
+    element.dataset.selected = String(isSelected);
+    element.style.maxWidth = maxWidth;
+  }
   // a run is named where it is picked out and in the list: on the sheet its figures suffice
   say(title, label.kind === 'run' ? '' : label.title);
   say(figures, label.figures);

@@ -78,10 +78,27 @@ export function unitsOf(showLength: ShowLength, locale: string): Units {
   return units;
 }
 
+/** So many figures are kept as text: about as many as one plan shows. */
+const MOST_KEPT = 2_000;
+
+/** Figures are said again with every frame of a drag, and to format one takes longer than to look it up. */
+function kept(say: (value: number) => string): (value: number) => string {
+  const said = new Map<number, string>();
+  return (value) => {
+    // to the map, nothing and less than nothing are one
+    const before = value === 0 ? undefined : said.get(value);
+    if (before !== undefined) return before;
+    if (said.size >= MOST_KEPT) said.clear();
+    const text = say(value);
+    said.set(value, text);
+    return text;
+  };
+}
+
 function makeUnits(showLength: ShowLength, locale: string): Units {
   const format = (options: Intl.NumberFormatOptions) => {
     const formatter = new Intl.NumberFormat(locale, options);
-    return (value: number) => formatter.format(value);
+    return kept((value) => formatter.format(value));
   };
   const significant = (digits: number) => format({ maximumSignificantDigits: digits, useGrouping: false });
   const three = significant(3);

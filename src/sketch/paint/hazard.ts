@@ -35,13 +35,22 @@ function stripeTile(yellow: string, black: string): HTMLCanvasElement {
   return tile;
 }
 
+const patterns = new Map<HTMLCanvasElement, CanvasPattern>();
+
+/** One pattern of a tile serves every canvas: it is moved to where it is wanted. */
+function patternOf(context: CanvasRenderingContext2D, tile: HTMLCanvasElement): CanvasPattern | null {
+  const known = patterns.get(tile) ?? context.createPattern(tile, 'repeat');
+  if (known !== null) patterns.set(tile, known);
+  return known;
+}
+
 /** The stretch that nothing protects: black on yellow, held in screen px, over everything else. */
 export function paintHazard(context: CanvasRenderingContext2D, hazard: HazardShape, view: View): void {
   const { palette, frame } = view;
   traceFlat(context, hazard.points, frame);
   strokeWith(context, { colour: palette.casing, widthPx: hazard.widthPx + HALO_PX });
   strokeWith(context, { colour: palette.hazardInk, widthPx: hazard.widthPx + EDGE_PX });
-  const pattern = context.createPattern(stripeTile(palette.hazard, palette.hazardInk), 'repeat');
+  const pattern = patternOf(context, stripeTile(palette.hazard, palette.hazardInk));
   if (pattern === null) return;
   // tied to the start of the stretch: the bands move with the sheet, by whole px so that tiles meet
   const [xM = 0, yM = 0] = hazard.points;

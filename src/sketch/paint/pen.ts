@@ -42,13 +42,16 @@ export interface Ink {
 
 const SOLID: readonly number[] = [];
 
-export function strokeWith(context: Context, ink: Ink): void {
+/** Strokes the path that has been begun, or one that was kept. */
+export function strokeWith(context: Context, ink: Ink, path?: Path2D): void {
   context.strokeStyle = ink.colour;
   context.lineWidth = ink.widthPx;
   context.lineCap = ink.cap ?? 'butt';
   context.lineJoin = ink.join ?? 'round';
-  context.setLineDash([...(ink.dashPx ?? SOLID)]);
-  context.stroke();
+  // the canvas takes a copy
+  context.setLineDash((ink.dashPx ?? SOLID) as number[]);
+  if (path === undefined) context.stroke();
+  else context.stroke(path);
 }
 
 /** Begins a path along a flat list of points. */
@@ -77,12 +80,13 @@ export function traceCircle(context: Context, { xM, yM }: Point, radiusPx: numbe
   context.arc(xM * frame.scale + frame.x, yM * frame.scale + frame.y, radiusPx, 0, 2 * Math.PI);
 }
 
-export function fillWith(context: Context, colour: string): void {
+export function fillWith(context: Context, colour: string, path?: Path2D): void {
   context.fillStyle = colour;
-  context.fill();
+  if (path === undefined) context.fill();
+  else context.fill(path);
 }
 
-const inkOf = (stroke: Stroke, palette: Palette): Ink => ({
+export const inkOf = (stroke: Stroke, palette: Palette): Ink => ({
   colour: palette[stroke.colour],
   widthPx: stroke.widthPx,
   dashPx: stroke.dashPx,

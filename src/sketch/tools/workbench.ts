@@ -3,12 +3,14 @@ import type { ConnectRefusal } from '../../desk/connect.ts';
 import type { Desk, PaneId } from '../../desk/desk.ts';
 import { shownPlan } from '../../desk/desk.ts';
 import { openSheet } from '../../desk/openSheet.ts';
+import { wholePlan } from '../../desk/whole.ts';
 import { halfPlatePx } from '../../drawing/fittings.ts';
 import { type Picked, pick, REACH_BIG_PX, REACH_PX, targetsOf } from '../../drawing/pick.ts';
 import { placeOn, runPoints } from '../../plan/runs.ts';
-import type { Plan, Point, Run } from '../../plan/schema.ts';
+import type { Fitting, Plan, Point, Run } from '../../plan/schema.ts';
 import type { ClientPoint } from '../input/gestures.ts';
 import type { Panes } from '../panes.ts';
+import { remembered } from '../remembered.ts';
 import { type Guide, snapPoint } from '../snap.ts';
 import type { Drafts } from './drafts.ts';
 
@@ -26,6 +28,10 @@ export class Workbench {
   guides: readonly Guide[] = NO_GUIDES;
   /** Why the last end of a run was not accepted; until the next event. */
   refusal: ConnectRefusal | null = null;
+
+  readonly #others = remembered((fittings: readonly Fitting[], sheetId: string, except: string | null) =>
+    fittings.filter(({ id }) => id !== except).flatMap((fitting) => placeOn(fitting, sheetId) ?? []),
+  );
 
   constructor(
     readonly desk: Desk,
@@ -72,9 +78,8 @@ export class Workbench {
   snap(aim: Aim, options: { alt: boolean; from?: Point | null; except?: string | null }): Point {
     this.guides = NO_GUIDES;
     if (options.alt || !this.desk.getState().snap) return aim.at;
-    const others = this.plan.fittings
-      .filter(({ id }) => id !== options.except)
-      .flatMap((fitting) => placeOn(fitting, this.sheetId) ?? []);
+    // none but the one that moves stands elsewhere in a draft
+    const others = this.#others(wholePlan(this.desk.getState()).fittings, this.sheetId, options.except ?? null);
     const snapped = snapPoint({ point: aim.at, pxPerM: aim.pxPerM, others, from: options.from ?? null });
     this.guides = snapped.guides;
     return snapped.point;

@@ -1,0 +1,117 @@
+/** What labels keep clear of: plates, cables, stripes, and what the pane itself writes. In px of the pane. */
+import { type PaneSize, type ScreenPoint, toScreen } from '../desk/camera.ts';
+import type { Camera } from '../desk/desk.ts';
+import { halfPlatePx } from '../drawing/fittings.ts';
+import { pointsOfFlat } from '../drawing/runs.ts';
+import type { Drawing } from '../drawing/shapes.ts';
+import { Tiles } from './tiles.ts';
+
+/** By its middle. */
+export interface Box {
+  x: number;
+  y: number;
+  w: number;
+  h: number;
+}
+
+type Segment = readonly [a: ScreenPoint, b: ScreenPoint];
+
+export const grown = (box: Box, byPx: number): Box => ({ ...box, w: box.w + 2 * byPx, h: box.h + 2 * byPx });
+
+export const overlap = (a: Box, b: Box): boolean =>
+  Math.abs(a.x - b.x) * 2 < a.w + b.w && Math.abs(a.y - b.y) * 2 < a.h + b.h;
+
+/** Whether a segment passes through the box: clipped to it (Liang and Barsky), what is left is what crosses. */
+function segmentMeets(box: Box, [a, b]: Segment): boolean {
+  let [enters, leaves] = [0, 1];
+  const sides = [
+    [a.xPx - b.xPx, a.xPx - (box.x - box.w / 2)],
+    [b.xPx - a.xPx, box.x + box.w / 2 - a.xPx],
+    [a.yPx - b.yPx, a.yPx - (box.y - box.h / 2)],
+    [b.yPx - a.yPx, box.y + box.h / 2 - a.yPx],
+  ] as const;
+  for (const [toward, room] of sides) {
+    if (toward === 0 && room < 0) return false;
+    if (toward < 0) enters = Math.max(enters, room / toward);
+    if (toward > 0) leaves = Math.min(leaves, room / toward);
+  }
+  return enters < leaves;
+}
+
+const segmentsOf = (line: readonly ScreenPoint[]): Segment[] =>
+  line.flatMap((b, index) => {
+    const a = line[index - 1];
+    return a === undefined ? [] : [[a, b] as const];
+  });
+
+const boxAround = ([a, b]: Segment): Box => ({
+  x: (a.xPx + b.xPx) / 2,
+  y: (a.yPx + b.yPx) / 2,
+  w: Math.abs(a.xPx - b.xPx),
+  h: Math.abs(a.yPx - b.yPx),
+});
+
+/** What the pane itself writes: its title above left, its scale below right. About as large as they come, px. */
+const TITLE = { w: 176, h: 52 } as const;
+const SCALE = { w: 190, h: 36 } as const;
+
+const corners = ({ widthPx, heightPx }: PaneSize, scale: number): Box[] => [
+  { x: (TITLE.w / 2) * scale, y: (TITLE.h / 2) * scale, w: TITLE.w * scale, h: TITLE.h * scale },
+  { x: widthPx - (SCALE.w / 2) * scale, y: heightPx - (SCALE.h / 2) * scale, w: SCALE.w * scale, h: SCALE.h * scale },
+];
+
+export type Things = Pick<Drawing, 'fittings' | 'runs' | 'hazards'>;
+
+/** So few are gone through as a list. */
+const FEW = 24;
+
+/** Things by where they lie: a few in a list, many in tiles. */
+function laid<T>(things: readonly T[], boxOf: (thing: T) => Box, size: PaneSize): Pick<Tiles<T>, 'some'> {
+  if (things.length <= FEW) return { some: (_, meets) => things.some(meets) };
+  const tiles = new Tiles<T>(size);
+  for (const thing of things) tiles.add(boxOf(thing), thing);
+  return tiles;
+}
+
+export class Ground {
+  readonly plates: readonly Box[];
+  /** Half a plate. */
+  readonly plate: number;
+  readonly #boxes: Pick<Tiles<Box>, 'some'>;
+  readonly #cables: Pick<Tiles<Segment>, 'some'>;
+  readonly #stripes: readonly Segment[];
+
+  constructor(things: Things, camera: Camera, size: PaneSize, scale: number) {
+    const lineOf = (flat: readonly number[]) =>
+      segmentsOf(pointsOfFlat(flat).map((point) => toScreen(camera, size, point)));
+    const plate = halfPlatePx(camera.pxPerM);
+    this.plate = plate;
+    this.plates = things.fittings.map(({ at }): Box => {
+      const { xPx, yPx } = toScreen(camera, size, at);
+      return { x: xPx, y: yPx, w: 2 * plate, h: 2 * plate };
+    });
+    this.#boxes = laid([...this.plates, ...corners(size, scale)], (box) => box, size);
+    this.#cables = laid(
+      things.runs.flatMap(({ points }) => lineOf(points)),
+      boxAround,
+      size,
+    );
+    this.#stripes = things.hazards.flatMap(({ points }) => lineOf(points));
+  }
+
+  isTaken(box: Box): boolean {
+    return this.#boxes.some(box, (other) => overlap(box, other));
+  }
+
+  /** Whether a cable passes through the box. */
+  isCrossed(box: Box): boolean {
+    return this.#cables.some(box, (segment) => segmentMeets(box, segment));
+  }
+
+  isStriped(box: Box): boolean {
+    return this.#stripes.some((segment) => segmentMeets(box, segment));
+  }
+}
+
+export const groundOf = (things: Things, camera: Camera, size: PaneSize, scale: number): Ground =>
+  new Ground(things, camera, size, scale);
