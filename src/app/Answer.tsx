@@ -14,9 +14,7 @@ const ClassFace = lazy(() => import('../panels/faces/ClassFace.tsx'));
 
 const Work = () => (
   <>
-    <Answered pace="figures">
-      <Headline />
-    </Answered>
+    <Headline />
     <div className="answer-scroll">
       <Summary />
     </div>

@@ -25,10 +25,10 @@ export interface Assistant {
 export const BEHIND_MS = 250;
 
 /** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
-const PACE_MS = 100;
+const PACE_MS = 150;
 
 /** So long an answer waits for the next draft, to be drawn together with it and not in a frame of its own, ms. */
-export const TOGETHER_MS = 50;
+export const TOGETHER_MS = 80;
 
 /** The hand has been still so long: the plan is told before the next gesture needs to, ms. */
 const STILL_MS = 300;

@@ -18,7 +18,7 @@ const STRIPE_OVER_CABLE_PX = 5;
 function isFedFromTo(plan: Plan, run: Run, source: SourceAnswer | undefined): boolean {
   if (source === undefined) return false;
   const place = source.runIds.indexOf(run.id);
-  const before = plan.runs.find(({ id }) => id === source.runIds[place - 1]);
+  const before = runById(plan, source.runIds[place - 1] ?? '');
   const comesFrom = before === undefined ? [source.fittingId] : [before.from.fittingId, before.to.fittingId];
   return !comesFrom.includes(run.from.fittingId) && comesFrom.includes(run.to.fittingId);
 }

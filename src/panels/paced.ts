@@ -1,34 +1,63 @@
-/** The plan that panels show: while a finger drags no newer one than at a pace that can be read. */
+/** The plan that panels show: while a finger drags no newer one than at a pace at which it can be read. */
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { answeredPlan, type Desk } from '../desk/desk.ts';
-import type { Plan } from '../plan/schema.ts';
 
-type Paced = StoreApi<{ readonly plan: Plan }>;
+type Paced = StoreApi<{ readonly plan: ReturnType<typeof answeredPlan> }>;
 
-const known = new WeakMap<Desk, Map<number, Paced>>();
+export interface Pace {
+  /** Shown once the finger has rested so long, ms, */
+  readonly restMs: number;
+  /** or has been waited for so long. */
+  readonly mostMs: number;
+}
 
-function follow(desk: Desk, paceMs: number): Paced {
+/**
+ * Large figures are glanced at while the hand is at the sketch: with each answer, which comes at a pace of its own.
+ * Findings are read line by line, when the finger rests: until then they had better not jump about. Fields are for after
+ * it has.
+ */
+export const PACES = {
+  figures: { restMs: 0, mostMs: 0 },
+  findings: { restMs: 400, mostMs: 1_000 },
+  fields: { restMs: 400, mostMs: Number.POSITIVE_INFINITY },
+} as const satisfies Record<string, Pace>;
+
+const known = new WeakMap<Desk, Map<Pace, Paced>>();
+
+function follow(desk: Desk, { restMs, mostMs }: Pace): Paced {
   const newest = () => ({ plan: answeredPlan(desk.getState()) });
   const paced: Paced = createStore(newest);
   let pause: ReturnType<typeof setTimeout> | null = null;
+  let [movedAtMs, waitsFromMs] = [0, 0];
   const show = (): void => {
     if (pause !== null) clearTimeout(pause);
     pause = null;
     if (newest().plan !== paced.getState().plan) paced.setState(newest());
   };
-  desk.subscribe((state) => {
+  const look = (): void => {
+    const leftMs = Math.min(movedAtMs + restMs, waitsFromMs + mostMs) - Date.now();
+    if (leftMs > 0) pause = setTimeout(look, leftMs);
+    else show();
+  };
+  desk.subscribe((state, before) => {
     // an act that is done is shown at once
-    if (state.draft === null) show();
-    else if (answeredPlan(state) !== paced.getState().plan) pause ??= setTimeout(show, paceMs);
+    if (state.draft === null) {
+      show();
+      return;
+    }
+    if (state.draft !== before.draft) movedAtMs = Date.now();
+    if (pause !== null || answeredPlan(state) === paced.getState().plan) return;
+    waitsFromMs = Date.now();
+    look();
   });
   return paced;
 }
 
-/** One for all that keeps that pace: what of one plan stands side by side changes together. */
-export function pacedOf(desk: Desk, paceMs: number): Paced {
-  const paces = known.get(desk) ?? new Map<number, Paced>();
+/** One for all that keep that pace: what of one plan stands side by side changes together. */
+export function pacedOf(desk: Desk, pace: Pace): Paced {
+  const paces = known.get(desk) ?? new Map<Pace, Paced>();
   known.set(desk, paces);
-  const paced = paces.get(paceMs) ?? follow(desk, paceMs);
-  paces.set(paceMs, paced);
+  const paced = paces.get(pace) ?? follow(desk, pace);
+  paces.set(pace, paced);
   return paced;
 }

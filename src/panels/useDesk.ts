@@ -6,6 +6,7 @@ import { answerOf } from '../desk/answer.ts';
 import { answeredPlan, type Desk, type DeskState } from '../desk/desk.ts';
 import type { Plan } from '../plan/schema.ts';
 import { type Units, unitsFor } from '../words/index.ts';
+import { calmOf } from './calm.ts';
 
 export const DeskContext = createContext<Desk | null>(null);
 
@@ -20,7 +21,7 @@ export function useDeskStore(): Desk {
 
 /** A part of the desk's state. The selector answers a stored reference or a primitive, never something new. */
 export function useDesk<T>(selector: (state: DeskState) => T): T {
-  return useStore(useDeskStore(), selector);
+  return useStore(calmOf(useDeskStore()), selector);
 }
 
 /** The plan that panels show, with its answer: as the hand would leave it, as far as that has been answered for. */

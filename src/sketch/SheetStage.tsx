@@ -7,7 +7,7 @@ import { seenStretch } from '../drawing/hazard.ts';
 import { pointsOfFlat } from '../drawing/runs.ts';
 import type { FittingShape, Shape as PlainShape } from '../drawing/shapes.ts';
 import { boundsOf, boxHolds, growBox } from '../geom/box.ts';
-import { nearestOnPolyline } from '../geom/polyline.ts';
+import { distanceToSegment } from '../geom/point.ts';
 import type { Point } from '../plan/schema.ts';
 import { withEnds } from './changes.ts';
 import { Layer, Shape, Stage } from './konva.ts';
@@ -46,10 +46,15 @@ function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: Vie
     const box = boundsOf(stripe);
     return box === null ? [] : [{ stripe, box: growBox(box, reachM) }];
   });
-  const isPassed = (at: Point) =>
-    near.some(({ stripe, box }) => boxHolds(box, at) && (nearestOnPolyline(stripe, at)?.distanceM ?? reachM) < reachM);
+  const isPassed = (at: Point) => near.some(({ stripe, box }) => boxHolds(box, at) && isPassing(stripe, at, reachM));
   return live.shown.fittings.filter(({ fittingId, at }) => over.has(fittingId) || isPassed(at));
 }
+
+const isPassing = (stripe: readonly Point[], at: Point, reachM: number): boolean =>
+  stripe.some((b, index) => {
+    const a = stripe[index - 1];
+    return a !== undefined && distanceToSegment(a, b, at) < reachM;
+  });
 
 function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, view: View): Paint {
   return (context) => {

@@ -120,13 +120,14 @@ async function dragged(browser: Browser, page: Page, middle: { x: number; y: num
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
   await page.mouse.move(middle.x, middle.y);
-  await page.mouse.down();
   const step = async (index: number) => {
     const angle = (index * Math.PI) / 15;
     await page.mouse.move(middle.x + 60 * Math.sin(angle), middle.y + 40 * (1 - Math.cos(angle)));
     await drawn(page);
   };
-  for (let index = 1; index <= WARM_MOVES; index += 1) await step(index);
+  // a finger moves on whether or not the page has heard that it came down
+  await Promise.all([page.mouse.down(), step(1)]);
+  for (let index = 2; index <= WARM_MOVES; index += 1) await step(index);
   await browser.startTracing(page, { categories: ['devtools.timeline', 'v8.execute', '__metadata'] });
   for (let index = 1; index <= MOVES; index += 1) await step(WARM_MOVES + index);
   const trace = await browser.stopTracing();

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answeredPlan, createDesk } from '../../src/desk/desk.ts';
 import { beginGesture, commit, commitGesture, draftGesture } from '../../src/desk/edit.ts';
 import { Answered } from '../../src/panels/Answered.tsx';
-import { pacedOf } from '../../src/panels/paced.ts';
+import { PACES, pacedOf } from '../../src/panels/paced.ts';
 import { usePlan } from '../../src/panels/useDesk.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
@@ -36,7 +36,7 @@ function Seen({ on }: { on: Plan[] }) {
 describe('what panels show', () => {
   it('keeps a pace while a finger drags, and ends on the newest', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    const paced = pacedOf(desk, 150);
+    const paced = pacedOf(desk, { restMs: 150, mostMs: 150 });
     const shown: Plan[] = [];
     paced.subscribe(({ plan }) => shown.push(plan));
     beginGesture(desk, 'moveFitting');
@@ -52,7 +52,7 @@ describe('what panels show', () => {
 
   it('is the newest at once when the finger lifts, and after any act', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    const paced = pacedOf(desk, 150);
+    const paced = pacedOf(desk, PACES.figures);
     beginGesture(desk, 'moveFitting');
     draftGesture(desk, moved(0.1));
     commitGesture(desk);
@@ -63,17 +63,47 @@ describe('what panels show', () => {
     expect(paced.getState().plan).toBe(desk.getState().plan);
   });
 
+  it('that is read waits for the finger to rest, findings for a second at most', () => {
+    const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
+    const [findings, fields] = [pacedOf(desk, PACES.findings), pacedOf(desk, PACES.fields)];
+    const shown = { findings: 0, fields: 0 };
+    findings.subscribe(() => {
+      shown.findings += 1;
+    });
+    fields.subscribe(() => {
+      shown.fields += 1;
+    });
+    beginGesture(desk, 'moveFitting');
+    const drag = (forMs: number) => {
+      for (let ms = 0; ms < forMs; ms += 16) {
+        draftGesture(desk, moved(0.001 * (ms + 16)));
+        vi.advanceTimersByTime(16);
+      }
+    };
+    drag(960);
+    expect(shown).toEqual({ findings: 0, fields: 0 });
+    drag(1_120);
+    expect(shown).toEqual({ findings: 2, fields: 0 });
+    vi.advanceTimersByTime(400);
+    expect(shown).toEqual({ findings: 3, fields: 1 });
+    for (const { getState } of [findings, fields]) expect(getState().plan).toBe(answeredPlan(desk.getState()));
+    drag(160);
+    commitGesture(desk);
+    expect(shown).toEqual({ findings: 4, fields: 2 });
+    for (const { getState } of [findings, fields]) expect(getState().plan).toBe(desk.getState().plan);
+  });
+
   it('is one plan for all that keep the pace', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    expect(pacedOf(desk, 150)).toBe(pacedOf(desk, 150));
-    expect(pacedOf(desk, 150)).not.toBe(pacedOf(desk, 500));
+    expect(pacedOf(desk, PACES.figures)).toBe(pacedOf(desk, PACES.figures));
+    expect(pacedOf(desk, PACES.figures)).not.toBe(pacedOf(desk, PACES.fields));
   });
 
   it('reaches what stands within at its pace, and what stands elsewhere at once', () => {
     const seen: Record<'within' | 'elsewhere', Plan[]> = { within: [], elsewhere: [] };
     const { desk } = renderPanel(
       <>
-        <Answered pace="figures">
+        <Answered pace="findings">
           <Seen on={seen.within} />
         </Answered>
         <Seen on={seen.elsewhere} />
@@ -87,7 +117,7 @@ describe('what panels show', () => {
     const draft = answeredPlan(desk.getState());
     expect(seen.elsewhere.at(-1)).toBe(draft);
     expect(seen.within.at(-1)).not.toBe(draft);
-    act(() => vi.advanceTimersByTime(200));
+    act(() => vi.advanceTimersByTime(400));
     expect(seen.within.at(-1)).toBe(draft);
   });
 });

@@ -1,9 +1,10 @@
-import { act, cleanup, fireEvent, screen, within } from '@testing-library/react';
+import { act, fireEvent, screen, waitFor, within } from '@testing-library/react';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
-import type { Assessment } from '../../src/assess/answer.ts';
+import type { Assessment, Finding } from '../../src/assess/answer.ts';
 import { beginGesture, draftGesture } from '../../src/desk/edit.ts';
-import { Figures } from '../../src/panels/summary/Figures.tsx';
+import { Findings } from '../../src/panels/summary/Findings.tsx';
 import { Headline } from '../../src/panels/summary/Headline.tsx';
+import { governsOf, valueOf } from '../../src/panels/summary/largeFigures.ts';
 import { Summary } from '../../src/panels/summary/Summary.tsx';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
 import { words } from '../../src/words/answer.ts';
@@ -55,14 +56,10 @@ it('an area is not said twice where sizes go by it', () => {
     figures: { ...answer.figures, feed: { ...answer.figures.feed, value, places: [{ kind: 'run', id }] } },
     runs: answer.runs.map((run) => (run.runId === id ? { ...run, areaMm2: 50.2 } : run)),
   });
-  renderPanel(<Figures answer={sized('sae:1/0')} />, plan);
-  const said = () => figure('feed').parentElement?.textContent;
-  const before = said();
-  cleanup();
-  renderPanel(<Figures answer={sized('mm2:50')} />, plan);
-  expect(before).toContain('50.2 mm²');
-  expect(said()).toContain('50 mm²');
-  expect(said()?.match(/mm²/g)).toHaveLength(1);
+  const said = (value: string) => [valueOf, governsOf].map((say) => say('feed', sized(value), plan));
+  const [byNumber, byArea] = [said('sae:1/0'), said('mm2:50')];
+  expect(byNumber).toEqual(['SAE 1/0', expect.stringContaining('50.2 mm²')]);
+  expect(byArea).toEqual(['50 mm²', expect.not.stringContaining('mm²')]);
 });
 
 describe('the summary', () => {
@@ -92,6 +89,23 @@ describe('the summary', () => {
     const folded = screen.getByText('1 note').closest('details');
     expect(folded?.open).toBe(false);
     expect(folded?.querySelectorAll('[data-finding]').length).toBe(1);
+  });
+
+  it('shows the first of very many findings, and all when asked to or when one further down is looked at', () => {
+    const answer = exampleAnswer(plan);
+    const [stop] = answer.findings;
+    if (stop === undefined) throw new Error('no finding');
+    const many = Array.from({ length: 47 }, (_, place): Finding => ({ ...stop, id: `stop.${place}` }));
+    const items = () => document.querySelectorAll('.findings > ul > [data-finding]').length;
+    const { desk } = renderPanel(<Findings findings={many} plan={plan} />, plan);
+    expect(items()).toBe(30);
+    act(() => desk.setState({ findingId: 'stop.46' }));
+    expect(items()).toBe(47);
+    act(() => desk.setState({ findingId: null }));
+    expect(items()).toBe(30);
+    fireEvent.click(screen.getByRole('button', { name: 'Show all 47' }));
+    expect(items()).toBe(47);
+    expect(screen.queryByRole('button', { name: /Show all/ })).toBeNull();
   });
 
   it('a finding marks its place on the desk, and lets go when pressed again', () => {
@@ -148,6 +162,7 @@ describe('the summary', () => {
       beginGesture(desk, 'rename');
       draftGesture(desk, (before) => ({ ...renamePlan(before, 'Other'), runs: before.runs.slice(0, 2) }));
     });
-    expect(document.querySelectorAll('[data-run]').length).toBe(2);
+    // long tables wait for the finger to rest
+    await waitFor(() => expect(document.querySelectorAll('[data-run]').length).toBe(2));
   });
 });

@@ -22,7 +22,7 @@ vi.mock('../../src/desk/answer.ts', async () => {
 const plan = examplePlan();
 const answer = exampleAnswer(plan);
 
-const figures = () => <Figures answer={answer} />;
+const figures = () => <Figures />;
 const runs = () => <RunTable runs={answer.runs} plan={plan} />;
 const fuses = () => <FuseTable fuses={answer.fuses} plan={plan} />;
 const checked = () => <Assumptions answer={answer} plan={plan} />;

@@ -1,7 +1,6 @@
 import './faces.css';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
-import { Answered } from '../Answered.tsx';
 import { Headline } from '../summary/Headline.tsx';
 import { Summary } from '../summary/Summary.tsx';
 import { useChoice } from '../useChoice.ts';
@@ -51,9 +50,7 @@ export default function ClassFace() {
   if (useChoice('figures') === 'hidden') return <Asking />;
   return (
     <>
-      <Answered pace="figures">
-        <Headline />
-      </Answered>
+      <Headline />
       <div className="answer-scroll">
         <Summary />
       </div>

@@ -21,12 +21,24 @@ export default function Details() {
   const { plan, answer } = shown.current;
   return (
     <div className="details" ref={place}>
-      <AmplifierTable amplifiers={answer.amplifiers} plan={plan} />
-      <FuseTable fuses={answer.fuses} plan={plan} />
-      <RunTable runs={answer.runs} plan={plan} />
-      <ShortTable shorts={answer.shorts} plan={plan} />
-      <SupplyList supply={answer.supply} plan={plan} />
-      <Assumptions answer={answer} plan={plan} />
+      <div className="detail">
+        <AmplifierTable amplifiers={answer.amplifiers} plan={plan} />
+      </div>
+      <div className="detail">
+        <FuseTable fuses={answer.fuses} plan={plan} />
+      </div>
+      <div className="detail">
+        <RunTable runs={answer.runs} plan={plan} />
+      </div>
+      <div className="detail">
+        <ShortTable shorts={answer.shorts} plan={plan} />
+      </div>
+      <div className="detail">
+        <SupplyList supply={answer.supply} plan={plan} />
+      </div>
+      <div className="detail">
+        <Assumptions answer={answer} plan={plan} />
+      </div>
     </div>
   );
 }

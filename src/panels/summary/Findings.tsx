@@ -1,4 +1,4 @@
-import { memo, useRef } from 'react';
+import { memo, type ReactNode, useRef, useState } from 'react';
 import type { Finding } from '../../assess/answer.ts';
 import type { Desk, Selection } from '../../desk/desk.ts';
 import { select } from '../../desk/selection.ts';
@@ -88,6 +88,33 @@ function useSaid(plan: Plan): (finding: Finding) => Said {
   };
 }
 
+/** More than anybody reads at once; hundreds that come and go under a finger would take longer than a frame. */
+const FIRST = 30;
+
+interface FindingListProps {
+  findings: readonly Finding[];
+  itemOf: (finding: Finding) => ReactNode;
+  /** The finding looked at. */
+  lookedId: string | null;
+}
+
+/** The first of them, the gravest; all when asked for, or when one further down is looked at. */
+function FindingList({ findings, itemOf, lookedId }: FindingListProps) {
+  const [isAsked, setAsked] = useState(false);
+  const isLookedBelow = lookedId !== null && findings.slice(FIRST).some(({ id }) => id === lookedId);
+  const shown = isAsked || isLookedBelow ? findings : findings.slice(0, FIRST);
+  return (
+    <>
+      <ul>{shown.map(itemOf)}</ul>
+      {shown.length === findings.length ? null : (
+        <button type="button" className="findings-all" onClick={() => setAsked(true)}>
+          {words.headline.allFindings(findings.length)}
+        </button>
+      )}
+    </>
+  );
+}
+
 /** Stops and fixes open, notes folded to a count. */
 export const Findings = memo(function Findings({ findings, plan }: { findings: readonly Finding[]; plan: Plan }) {
   const lookedId = useDesk((state) => state.findingId);
@@ -107,14 +134,14 @@ export const Findings = memo(function Findings({ findings, plan }: { findings: r
   if (findings.length === 0) return null;
   return (
     <section aria-label={words.summary.findings} className="findings">
-      <ul>{urgent.map(itemOf)}</ul>
+      <FindingList findings={urgent} itemOf={itemOf} lookedId={lookedId} />
       {notes.length === 0 ? null : (
         <details className="fold">
           <summary>
             <SeverityMark severity="note" wordless />
             {words.headline.notesCount(notes.length)}
           </summary>
-          <ul>{notes.map(itemOf)}</ul>
+          <FindingList findings={notes} itemOf={itemOf} lookedId={lookedId} />
         </details>
       )}
     </section>

@@ -72,7 +72,7 @@ export const RunTable = memo(function RunTable({ runs, plan }: { runs: readonly 
   const { columns } = words.summary;
   if (runs.length === 0) return null;
   return (
-    <table className="answer-table">
+    <table className="answer-table run-table">
       <caption>
         <Term id="run" help={help} isName word={words.summary.runs} />
       </caption>

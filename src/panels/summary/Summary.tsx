@@ -9,26 +9,20 @@ import { Findings } from './Findings.tsx';
 // below what the first look needs
 const Details = lazy(() => import('./Details.tsx'));
 
-function First() {
-  const plan = usePlan();
-  const answer = useAnswer();
-  return (
-    <>
-      <Figures answer={answer} />
-      <GuideOffer />
-      <Findings findings={answer.findings} plan={plan} />
-    </>
-  );
-}
+const Found = () => <Findings findings={useAnswer().findings} plan={usePlan()} />;
 
 /** Under the headline: figures, then what to stop for and fix, then run by run. Live while a finger drags. */
 export const Summary = () => (
   <div className="summary">
-    <Answered pace="figures">
-      <First />
+    <Figures />
+    <GuideOffer />
+    <Answered pace="findings">
+      <Found />
     </Answered>
     <Suspense fallback={null}>
-      <Details />
+      <Answered pace="fields">
+        <Details />
+      </Answered>
     </Suspense>
     <p className="caution">{words.cautions.plan}</p>
     <p className="caution">{words.cautions.beforeWork}</p>

@@ -54,6 +54,7 @@ export const brief = (told: number, checked: number): string =>
 /** Severity as a word; the shape and the colour come after it. */
 export const severities: Readonly<Record<Severity, string>> = { stop: 'Stopp', fix: 'Beheben', note: 'Hinweis' };
 export const notesCount = (count: number): string => counted(count, 'Hinweis', 'Hinweise');
+export const allFindings = (count: number): string => `Alle ${count} zeigen`;
 
 /** What each rule is about, for the list of what was checked. */
 export const rules: Readonly<Record<RuleId, string>> = {

@@ -1,0 +1,45 @@
+/** The four large figures in words, each with what governs it. */
+import type { Assessment, RuleId } from '../../assess/answer.ts';
+import { runBrief } from '../../assess/brief.ts';
+import type { Plan } from '../../plan/schema.ts';
+import { words } from '../../words/answer.ts';
+import { unitsFor } from '../../words/index.ts';
+import { figureSaid } from './figureSaid.ts';
+
+export const LARGE_FIGURES = ['feed', 'mainFuse', 'worstDrop', 'unprotected'] as const;
+
+export type LargeFigureId = (typeof LARGE_FIGURES)[number];
+
+/** Why a figure is missing: no answer is an answer too. */
+function missing(id: LargeFigureId, { findings }: Assessment): string {
+  const has = (rule: RuleId) => findings.some((finding) => finding.rule === rule);
+  if (id === 'feed' && has('no-size-in-stock')) return words.summary.noFeed;
+  if (id === 'mainFuse' && has('no-fuse-qualifies')) return words.summary.noFuse;
+  return words.summary.notWorkedOut;
+}
+
+/** The same figure another way: the area of a size by number, the drop as a share. */
+function otherwise(id: LargeFigureId, answer: Assessment, plan: Plan): string {
+  const { value, places } = answer.figures[id];
+  const units = unitsFor(plan);
+  if (id === 'worstDrop' && typeof value === 'number') return units.percent((100 * value) / plan.settings.systemV);
+  if (id !== 'feed') return '';
+  const area = runBrief(answer, places[0]?.id ?? '')?.areaMm2 ?? null;
+  // a metric size is its area
+  return area === null || String(value).startsWith('mm2:') ? '' : units.area(area);
+}
+
+export const valueOf = (id: LargeFigureId, answer: Assessment, plan: Plan): string =>
+  figureSaid(answer.figures[id], unitsFor(plan));
+
+/** What stands under a figure: the same another way, what set it, what it hangs on. */
+export function governsOf(id: LargeFigureId, answer: Assessment, plan: Plan): string {
+  const { value, governs, provisional } = answer.figures[id];
+  return [
+    value === null && governs === null ? missing(id, answer) : otherwise(id, answer, plan),
+    governs === null ? '' : words.governs(governs),
+    provisional ? words.summary.provisional : '',
+  ]
+    .filter((part) => part !== '')
+    .join(', ');
+}
