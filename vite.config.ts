@@ -19,7 +19,11 @@ export default defineConfig({
         codeSplitting: {
           // what the frame needs comes in one file, though parts that come on demand share some of it: cut up by who
           // shares what it was forty, which pack worse and are each asked for by itself; the entry itself stays apart
-          groups: [{ name: 'frame', tags: ['$initial'], test: (id) => !/index\.html|src\/app\/main\.tsx/.test(id) }],
+          groups: [
+            { name: 'frame', tags: ['$initial'], test: (id) => !/index\.html|src\/app\/main\.tsx/.test(id) },
+            // and so does what the first picture shares with what comes after it
+            { name: 'drawn', minShareCount: 2, test: /src\/(sketch|drawing|look|assess\/brief)/ },
+          ],
         },
       },
     },

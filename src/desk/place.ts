@@ -1,9 +1,10 @@
 /** Putting a fitting onto the sheet or into a run: the same acts for canvas and list, so that both build equal plans. */
 import { fittingById } from '../plan/byId.ts';
-import { newFittingIn, newId } from '../plan/create.ts';
+import { newId } from '../plan/create.ts';
 import { addFitting } from '../plan/edits/addFitting.ts';
 import { removeFitting } from '../plan/edits/removeFitting.ts';
 import { splitRun } from '../plan/edits/splitRun.ts';
+import { newFittingIn } from '../plan/newFitting.ts';
 import type { Fitting, FittingKind, Plan, Point } from '../plan/schema.ts';
 import { INLINE_KINDS } from '../plan/terminals.ts';
 import type { Desk } from './desk.ts';

@@ -1,6 +1,7 @@
 /** What a new plan may begin with: a battery and amplifiers at their usual places, nothing joined yet. */
-import { newFittingIn } from './create.ts';
+
 import { addFitting } from './edits/addFitting.ts';
+import { newFittingIn } from './newFitting.ts';
 import { type BatteryPlace, usualPlaces } from './outlinePlaces.ts';
 import type { Fitting, FittingKind, Plan, Point } from './schema.ts';
 

@@ -1,14 +1,15 @@
 import { useLayoutEffect, useRef, useState } from 'react';
 import type { PaneSize } from '../desk/camera.ts';
-import { answeredPlan, type Camera, type Desk, type Selection, shownPlan } from '../desk/desk.ts';
+import { answeredPlan, type Camera, type Selection, shownPlan } from '../desk/desk.ts';
 import { LabelPlaces } from './labelPlaces.ts';
 import { LabelSheet } from './labelSheet.ts';
 import { liveOf } from './live.ts';
 import { merged } from './merged.ts';
+import type { Table } from './table.ts';
 import type { Scene } from './useScene.ts';
 
 interface LabelsProps {
-  desk: Desk;
+  table: Pick<Table, 'desk' | 'late'>;
   scene: Scene;
   camera: Camera;
   size: PaneSize;
@@ -20,7 +21,7 @@ interface LabelsProps {
  * Names and figures as page text over the stage: figures of one width, sharp at every zoom. Hears of every frame of a
  * gesture by itself, and changes by hand what it moves: no frame waits for the page to be worked through.
  */
-export function Labels({ desk, scene, camera, size, selection, scale }: LabelsProps) {
+export function Labels({ table, scene, camera, size, selection, scale }: LabelsProps) {
   const sheet = useRef<HTMLDivElement>(null);
   const [places] = useState(() => new LabelPlaces());
   const shown = useRef<{ still: LabelSheet; live: LabelSheet } | null>(null);
@@ -39,11 +40,12 @@ export function Labels({ desk, scene, camera, size, selection, scale }: LabelsPr
   }, []);
 
   useLayoutEffect(() => {
+    const { desk } = table;
     const write = () => {
       const state = desk.getState();
       const answered = answeredPlan(state);
       const live = liveOf(scene, shownPlan(state), answered);
-      const placed = places.of({ scene, camera, size, keep, scale }, live, answered);
+      const placed = places.of({ scene, camera, size, keep, scale }, live, answered, table.late.getState());
       const look = { selectedId: keep, scale };
       shown.current?.still.show(placed.still, look);
       shown.current?.live.show(placed.live, look);
@@ -55,7 +57,7 @@ export function Labels({ desk, scene, camera, size, selection, scale }: LabelsPr
       const isOther = now.draft !== before.draft || now.answered !== before.answered;
       if (isOther || now.isBehind !== before.isBehind) ask();
     });
-  }, [desk, places, scene, camera, size, keep, scale]);
+  }, [table, places, scene, camera, size, keep, scale]);
 
   return <div className="sketch-labels" ref={sheet} aria-hidden="true" />;
 }

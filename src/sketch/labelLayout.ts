@@ -3,7 +3,7 @@ import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
 import { halfPlatePx } from '../drawing/fittings.ts';
 import type { Drawing, LabelShape } from '../drawing/shapes.ts';
-import { type Box, type Ground, groundOf, grown, overlap, type Things } from './labelGround.ts';
+import { type Box, type Ground, groundOf, grown, overlap } from './labelGround.ts';
 
 export interface PlacedLabel {
   label: LabelShape;
@@ -60,7 +60,7 @@ const CORNERS = [
   [-1, -1],
 ] as const;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
-const HALF_STROKE_PX = 12;
+export const HALF_STROKE_PX = 12;
 
 const isInside = (box: Box, size: PaneSize): boolean =>
   box.x - box.w / 2 >= 0 &&
@@ -97,13 +97,18 @@ function clamped(box: Box, size: PaneSize): Box {
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
 }
 
-interface Wish {
+export interface Wish {
   /** The id whose label is shown even where it covers another. */
   keep: string | null;
   scale: number;
 }
 
-const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({ x: xPx, y: yPx, w: widthPx, h: heightPx });
+export const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({
+  x: xPx,
+  y: yPx,
+  w: widthPx,
+  h: heightPx,
+});
 
 /** Places to try, nearest to what is usual first: one after another, since the first mostly has room. */
 function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: PaneSize, scale: number): Generator<Box> {
@@ -146,7 +151,7 @@ function roomFor(
 }
 
 /** Each label where it has room beside what is there and beside those before it. */
-function placed(
+export function placed(
   labels: readonly LabelShape[],
   grounds: readonly Ground[],
   camera: Camera,
@@ -178,30 +183,3 @@ function placed(
  */
 export const layOutLabels = (drawing: Drawing, camera: Camera, size: PaneSize, wish: Wish): PlacedLabel[] =>
   placed(drawing.labels, [groundOf(drawing, camera, size, wish.scale)], camera, size, wish);
-
-/** What a gesture changes, and how its things are labelled. */
-export interface Moving extends Things {
-  labels: readonly LabelShape[];
-}
-
-/**
- * Labels while a gesture is under way: those of what it changes are laid out anew, the rest stay where they stood, and
- * give way to what has come over them. `ground` is what the gesture leaves as it is.
- */
-export function layOutMoving(
-  stood: readonly PlacedLabel[],
-  ground: Ground,
-  moving: Moving,
-  camera: Camera,
-  size: PaneSize,
-  wish: Wish,
-): { still: PlacedLabel[]; live: PlacedLabel[] } {
-  const moved = groundOf(moving, camera, size, wish.scale);
-  const live = placed(moving.labels, [ground, moved], camera, size, wish);
-  const over = [...live.map(boxOf), ...moved.plates];
-  const still = stood.filter((label) => {
-    const box = boxOf(label);
-    return !over.some((other) => overlap(box, other)) && !moved.isStriped(grown(box, HALF_STROKE_PX));
-  });
-  return { still, live };
-}

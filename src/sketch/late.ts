@@ -13,6 +13,7 @@ import { Workbench } from './tools/workbench.ts';
 
 export { FindingInView } from './FindingInView.tsx';
 export { drawingOf } from './handDrawing.ts';
+export { MovingLabels } from './movingLabels.ts';
 export { OverPane } from './OverPane.tsx';
 export { paintHandMarks } from './paint/handMarks.ts';
 export { paintLocks } from './paint/locks.ts';

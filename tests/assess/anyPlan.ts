@@ -1,7 +1,8 @@
 /** Plans of any shape that the one way in lets through: sensible, half drawn, shorted, ringed, absurd. */
 import fc from 'fast-check';
-import { defaultSettings, newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { defaultSettings, newPlan, newRun } from '../../src/plan/create.ts';
 import { isToldFamily, linksOf } from '../../src/plan/links.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import {

@@ -1,6 +1,7 @@
 /** Plans for the tests: fittings by name, runs taped to a length, every value told unless the test says otherwise. */
 
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { Fitting, FittingKind, FittingOf, Plan, Run, Settings } from '../../src/plan/schema.ts';

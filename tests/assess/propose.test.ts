@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
-import { newFittingIn, newPlan } from '../../src/plan/create.ts';
+import { newPlan } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
+import { newFittingIn } from '../../src/plan/newFitting.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import { DEFAULT_OUTLINES, outlineRegions } from '../../src/plan/outline.ts';
 import { canPropose } from '../../src/plan/propose/lacking.ts';

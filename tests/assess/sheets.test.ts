@@ -1,10 +1,11 @@
 /** A run that goes on on another sheet is one cable: what is answered must not depend on how many sheets it is drawn on. */
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
-import { newFitting, newRun, newSheet } from '../../src/plan/create.ts';
+import { newRun, newSheet } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../src/plan/edits/addRun.ts';
 import { removeRun } from '../../src/plan/edits/removeRun.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import type { Plan, Point } from '../../src/plan/schema.ts';
 import { sampleVan } from '../plan/support/samplePlan.ts';
 import { terminalRef } from '../support/terminal.ts';

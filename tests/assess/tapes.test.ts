@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
 import { runById } from '../../src/plan/byId.ts';
-import { newFitting } from '../../src/plan/create.ts';
 import { changeRun } from '../../src/plan/edits/changeRun.ts';
 import { moveBend } from '../../src/plan/edits/moveBend.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
 import { splitRun } from '../../src/plan/edits/splitRun.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { PlanOf } from './planOf.ts';
 

@@ -1,7 +1,8 @@
 /** Small plans for tests of the desk: a battery and an amplifier in a van, joined by one run with one bend. */
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../src/plan/edits/addRun.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 

@@ -4,7 +4,7 @@ import { drawFitting, halfPlatePx } from '../../src/drawing/fittings.ts';
 import { drawOutline } from '../../src/drawing/outline.ts';
 import type { Shape } from '../../src/drawing/shapes.ts';
 import { blockSymbol, LOCK, SYMBOLS } from '../../src/drawing/symbols.ts';
-import { newFitting } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import type { FittingKind, Plan, Sheet } from '../../src/plan/schema.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 import { words } from './support/labelWords.ts';

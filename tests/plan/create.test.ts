@@ -3,18 +3,11 @@ import { ALL_GAUGES, DEFAULT_STOCK } from '../../src/calc/conductor/gauge.ts';
 import { SOURCES } from '../../src/calc/sources.ts';
 import { systemFigures } from '../../src/calc/supply/systemVolts.ts';
 import { LINK_FAMILY_IDS, linkFamily } from '../../src/calc/tables/links.ts';
-import {
-  assumedVolts,
-  defaultSettings,
-  newFitting,
-  newFittingIn,
-  newId,
-  newPlan,
-  newRun,
-} from '../../src/plan/create.ts';
+import { assumedVolts, defaultSettings, newId, newPlan, newRun } from '../../src/plan/create.ts';
 import { changeSettings } from '../../src/plan/edits/changeSettings.ts';
 import { setInput } from '../../src/plan/edits/setInput.ts';
 import { defaultStock, KNOWN_GAUGES } from '../../src/plan/gauges.ts';
+import { newFitting, newFittingIn } from '../../src/plan/newFitting.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { savePlan } from '../../src/plan/save.ts';

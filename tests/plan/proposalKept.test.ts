@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { newFittingIn, newRun } from '../../src/plan/create.ts';
+import { newRun } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
+import { newFittingIn } from '../../src/plan/newFitting.ts';
 import { readProposal } from '../../src/plan/propose/kept.ts';
 import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import type { Plan } from '../../src/plan/schema.ts';

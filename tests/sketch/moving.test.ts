@@ -8,7 +8,8 @@ import type { Drawing } from '../../src/drawing/shapes.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import type { Plan, Point } from '../../src/plan/schema.ts';
 import { groundOf } from '../../src/sketch/labelGround.ts';
-import { layOutLabels, layOutMoving, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
+import { layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
+import { layOutMoving } from '../../src/sketch/movingLabels.ts';
 import { feedPlan, SHEET, withFittings } from '../drawing/support/plans.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 

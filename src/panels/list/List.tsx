@@ -1,6 +1,7 @@
 import './list.css';
 import { useState } from 'react';
 import { words } from '../../words/full.ts';
+import { Answered } from '../Answered.tsx';
 import { usePlan } from '../useDesk.ts';
 import { AddForm } from './AddForm.tsx';
 import { ConnectForm } from './ConnectForm.tsx';
@@ -8,8 +9,21 @@ import { FittingItems } from './FittingItems.tsx';
 import { RunItems } from './RunItems.tsx';
 import { SplitForm } from './SplitForm.tsx';
 
+interface ListProps {
+  onClose: () => void;
+  onEdit: () => void;
+}
+
 /** The plan as a list beside the sketch: everything the sketch can do, by keyboard and screen reader alone. */
-export default function List({ onClose, onEdit }: { onClose: () => void; onEdit: () => void }) {
+export default function List(props: ListProps) {
+  return (
+    <Answered pace="fields">
+      <Listed {...props} />
+    </Answered>
+  );
+}
+
+function Listed({ onClose, onEdit }: ListProps) {
   const plan = usePlan();
   const [said, setSaid] = useState('');
   const { list } = words;

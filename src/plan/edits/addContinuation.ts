@@ -1,4 +1,4 @@
-import { newFitting } from '../create.ts';
+import { newFitting } from '../newFitting.ts';
 import type { FittingOf, Plan } from '../schema.ts';
 import { addFitting } from './addFitting.ts';
 

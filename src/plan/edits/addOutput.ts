@@ -1,5 +1,5 @@
 import { fittingById } from '../byId.ts';
-import { autoLink } from '../create.ts';
+import { autoLink } from '../newFitting.ts';
 import type { Link, Plan } from '../schema.ts';
 import { withFitting } from './accept.ts';
 

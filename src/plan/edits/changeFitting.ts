@@ -1,5 +1,5 @@
 import { fittingById } from '../byId.ts';
-import { assumedEfficiency } from '../create.ts';
+import { assumedEfficiency } from '../newFitting.ts';
 import type { Fitting, FittingKind, FittingOf, Plan } from '../schema.ts';
 import { terminalsOf } from '../terminals.ts';
 import { withFitting } from './accept.ts';

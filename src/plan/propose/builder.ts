@@ -1,7 +1,8 @@
 /** A proposal as it grows: each part is held against the plan with the parts before it. */
 import type { Point } from '../../geom/point.ts';
 import { fittingById } from '../byId.ts';
-import { newFittingIn, newRun } from '../create.ts';
+import { newRun } from '../create.ts';
+import { newFittingIn } from '../newFitting.ts';
 import type { Fitting, FittingKind, Plan, RunKind, Sheet, TerminalRef } from '../schema.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { type Proposal, type Proposed, type WhyProposed, withProposal } from './proposal.ts';

@@ -5,7 +5,7 @@
  */
 import { distance, type Point } from '../../geom/point.ts';
 import { fittingById } from '../byId.ts';
-import { autoLink } from '../create.ts';
+import { autoLink } from '../newFitting.ts';
 import type { Fitting, FittingOf, Plan, TerminalRef } from '../schema.ts';
 import { Builder, type ProposedNames } from './builder.ts';
 import { feedsOf, type Inlet, inletsOn } from './loads.ts';

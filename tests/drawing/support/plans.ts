@@ -1,8 +1,9 @@
 /** Small plans for tests of what is drawn and done: ids are chosen, everything else is what a new plan has. */
 
-import { newFittingIn, newPlan, newRun } from '../../../src/plan/create.ts';
+import { newPlan, newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
+import { newFittingIn } from '../../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { FittingKind, Plan, RunKind } from '../../../src/plan/schema.ts';
 import { terminalRef } from '../../support/terminal.ts';

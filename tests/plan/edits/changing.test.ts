@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fittingById, runById } from '../../../src/plan/byId.ts';
-import { newFitting, newFittingIn, newRun } from '../../../src/plan/create.ts';
+import { newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addOutput } from '../../../src/plan/edits/addOutput.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
@@ -13,6 +13,7 @@ import { removeOutput } from '../../../src/plan/edits/removeOutput.ts';
 import { removeRun } from '../../../src/plan/edits/removeRun.ts';
 import { renamePlan } from '../../../src/plan/edits/renamePlan.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
+import { newFitting, newFittingIn } from '../../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
 import { at, lay, place, sampleVan } from '../support/samplePlan.ts';

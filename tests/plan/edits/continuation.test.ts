@@ -1,11 +1,12 @@
 /** A point of a cable that is on two sheets. */
 import { describe, expect, it } from 'vitest';
-import { newFitting, newRun, newSheet } from '../../../src/plan/create.ts';
+import { newRun, newSheet } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
 import { mirrorSheet } from '../../../src/plan/edits/mirrorSheet.ts';
 import { moveFitting } from '../../../src/plan/edits/moveFitting.ts';
 import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import { placeOn, runPoints } from '../../../src/plan/runs.ts';
 import type { FittingOf, Plan } from '../../../src/plan/schema.ts';
 import { terminalRef } from '../../support/terminal.ts';

@@ -2,7 +2,6 @@
 
 import { describe, expect, it } from 'vitest';
 import { fittingById, runById } from '../../../src/plan/byId.ts';
-import { newFitting } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../../src/plan/edits/changeRun.ts';
@@ -16,6 +15,7 @@ import { setInput } from '../../../src/plan/edits/setInput.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
 import { splitRun } from '../../../src/plan/edits/splitRun.ts';
 import { firstFault } from '../../../src/plan/faults.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import {
   type Conductor,
   type Fitting,

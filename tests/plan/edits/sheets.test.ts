@@ -1,6 +1,6 @@
 /** Sheets come and go with what is on them. */
 import { describe, expect, it } from 'vitest';
-import { newFitting, newRun, newSheet } from '../../../src/plan/create.ts';
+import { newRun, newSheet } from '../../../src/plan/create.ts';
 import { addContinuation } from '../../../src/plan/edits/addContinuation.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
@@ -11,6 +11,7 @@ import { changeRun } from '../../../src/plan/edits/changeRun.ts';
 import { changeSheet } from '../../../src/plan/edits/changeSheet.ts';
 import { continueRun } from '../../../src/plan/edits/continueRun.ts';
 import { removeSheet } from '../../../src/plan/edits/removeSheet.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import { openPlan } from '../../../src/plan/open.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import { ownFrom } from '../../../src/plan/ownOutline.ts';

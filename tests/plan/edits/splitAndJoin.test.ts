@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newFitting } from '../../../src/plan/create.ts';
 import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
 import { splitRun } from '../../../src/plan/edits/splitRun.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import type { Plan, Point, Run } from '../../../src/plan/schema.ts';
 import { at, emptyVan, lay, place } from '../support/samplePlan.ts';
 

@@ -1,8 +1,9 @@
 /** From version 1 to version 2: what is added is written down by hand here; nothing else may change. */
 import { describe, expect, it } from 'vitest';
-import { newFitting, newPlan, newRun } from '../../../src/plan/create.ts';
+import { newPlan, newRun } from '../../../src/plan/create.ts';
 import { sourcesSwitchesAndTerminals } from '../../../src/plan/migrate/sourcesSwitchesAndTerminals.ts';
 import { isJsonObject, type JsonObject } from '../../../src/plan/migrate/step.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import { openPlan } from '../../../src/plan/open.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { Plan } from '../../../src/plan/schema.ts';

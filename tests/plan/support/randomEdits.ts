@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { newFitting, newFittingIn, newRun } from '../../../src/plan/create.ts';
+import { newRun } from '../../../src/plan/create.ts';
 import { addBend } from '../../../src/plan/edits/addBend.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addOutput } from '../../../src/plan/edits/addOutput.ts';
@@ -20,6 +20,7 @@ import { renamePlan } from '../../../src/plan/edits/renamePlan.ts';
 import { setInput } from '../../../src/plan/edits/setInput.ts';
 import { slideFitting } from '../../../src/plan/edits/slideFitting.ts';
 import { splitRun } from '../../../src/plan/edits/splitRun.ts';
+import { newFitting, newFittingIn } from '../../../src/plan/newFitting.ts';
 import {
   type Fitting,
   type FittingOf,

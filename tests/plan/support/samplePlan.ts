@@ -1,8 +1,9 @@
-import { newFitting, newPlan, newRun } from '../../../src/plan/create.ts';
+import { newPlan, newRun } from '../../../src/plan/create.ts';
 import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
 import { changeFitting } from '../../../src/plan/edits/changeFitting.ts';
 import { changeSettings } from '../../../src/plan/edits/changeSettings.ts';
+import { newFitting } from '../../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
 import type { FittingKind, Plan, Point, Run } from '../../../src/plan/schema.ts';
 import { terminalRef } from '../../support/terminal.ts';

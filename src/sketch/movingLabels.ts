@@ -1,0 +1,129 @@
+/**
+ * Labels while a gesture is under way: those of what it changes are laid out anew with every frame; the rest stay where
+ * they stood, with the figures of the newest answer, and give way to what has come over them.
+ */
+import type { Assessment } from '../assess/answer.ts';
+import { answerOf } from '../desk/answer.ts';
+import type { PaneSize } from '../desk/camera.ts';
+import type { Camera } from '../desk/desk.ts';
+import { relabelled } from '../drawing/relabelled.ts';
+import type { LabelShape } from '../drawing/shapes.ts';
+import type { Plan } from '../plan/schema.ts';
+import { unitsFor } from '../words/index.ts';
+import { withGhosts } from './ghosts.ts';
+import { type Ground, groundOf, grown, overlap, type Things } from './labelGround.ts';
+import { boxOf, HALF_STROKE_PX, type PlacedLabel, placed, type Wish } from './labelLayout.ts';
+import type { LabelCase, PlacedLabels } from './labelPlaces.ts';
+import { labelWords } from './labelWords.ts';
+import type { Live } from './live.ts';
+import { remembered } from './remembered.ts';
+import { drawingIn } from './sight.ts';
+import type { Scene } from './useScene.ts';
+
+/** What a gesture changes, and how its things are labelled. */
+export interface Moving extends Things {
+  labels: readonly LabelShape[];
+}
+
+/**
+ * Labels while a gesture is under way: those of what it changes are laid out anew, the rest stay where they stood, and
+ * give way to what has come over them. `ground` is what the gesture leaves as it is.
+ */
+export function layOutMoving(
+  stood: readonly PlacedLabel[],
+  ground: Ground,
+  moving: Moving,
+  camera: Camera,
+  size: PaneSize,
+  wish: Wish,
+): { still: PlacedLabel[]; live: PlacedLabel[] } {
+  const moved = groundOf(moving, camera, size, wish.scale);
+  const live = placed(moving.labels, [ground, moved], camera, size, wish);
+  const over = [...live.map(boxOf), ...moved.plates];
+  const still = stood.filter((label) => {
+    const box = boxOf(label);
+    return !over.some((other) => overlap(box, other)) && !moved.isStriped(grown(box, HALF_STROKE_PX));
+  });
+  return { still, live };
+}
+
+/** What of a plan has a label that stands, and those labels as they are drawn. */
+interface Named {
+  readonly plan: Plan;
+  readonly labels: readonly LabelShape[];
+}
+
+interface Figured {
+  named: Named;
+  answer: Assessment;
+  labels: readonly LabelShape[];
+}
+
+export class MovingLabels {
+  #figured: Figured | null = null;
+
+  /** Of the plan only what has a label that stands: most of a crowded sheet has none, and it needs no new figures. */
+  readonly #named = remembered(({ plan, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
+    const keys = new Set(laidOut.map(({ label }) => label.key));
+    const [runs, fittings] = [
+      plan.runs.filter(({ id }) => keys.has(`run.${id}`)),
+      plan.fittings.filter(({ id }) => keys.has(`fitting.${id}`)),
+    ];
+    return { plan: { ...plan, runs, fittings }, labels: drawn.labels.filter(({ key }) => keys.has(key)) };
+  });
+
+  /** Those labels with the figures of the newest answer; each answer renews only what it says otherwise. */
+  readonly #figures = remembered(({ plan, sheet }: Scene, named: Named, answered: Plan): readonly LabelShape[] => {
+    if (answered === plan) return named.labels;
+    const last = this.#figured;
+    const before = last?.named === named ? last : { answer: answerOf(plan), labels: named.labels };
+    const now = answerOf(answered);
+    const answers = { before: before.answer, now };
+    const labels = relabelled(before.labels, named.plan, sheet.id, answers, labelWords(unitsFor(plan)));
+    this.#figured = { named, answer: now, labels };
+    return labels;
+  });
+
+  /** The same as they are shown here. */
+  readonly #seen = remembered(
+    ({ drawn, sight, proposal }: Scene, labels: readonly LabelShape[]) =>
+      withGhosts(drawingIn(sight, { ...drawn, runs: [], fittings: [], labels }), proposal).labels,
+  );
+
+  readonly #ground = remembered(({ still }: Scene, camera: Camera, size: PaneSize, scale: number) =>
+    groundOf({ ...still, hazards: [] }, camera, size, scale),
+  );
+
+  /** Where they stood, with the figures of the newest answer. */
+  readonly #stood = remembered(
+    (laidOut: readonly PlacedLabel[], labels: readonly LabelShape[], changed: ReadonlySet<string>) => {
+      const left = labels.filter(({ kind, id }) => kind !== 'hazard' && !changed.has(id));
+      const now = new Map(left.map((label) => [label.key, label]));
+      return laidOut.flatMap((one) => {
+        const label = now.get(one.label.key);
+        if (label === undefined) return [];
+        return label.title === one.label.title && label.figures === one.label.figures ? [one] : [{ ...one, label }];
+      });
+    },
+  );
+
+  /** `laidOut`: where all of them stand while nothing moves. */
+  of(
+    { scene, camera, size, keep, scale }: LabelCase,
+    laidOut: readonly PlacedLabel[],
+    live: Live,
+    answered: Plan,
+  ): PlacedLabels {
+    const { changed } = scene;
+    const figures = this.#figures(scene, this.#named(scene, laidOut), answered);
+    const stood = this.#stood(laidOut, this.#seen(scene, figures), changed);
+    const moving = {
+      runs: live.runs,
+      fittings: live.fittings.filter(({ fittingId }) => changed.has(fittingId)),
+      hazards: live.shown.hazards,
+      labels: live.labels,
+    };
+    const ground = this.#ground(scene, camera, size, scale);
+    return layOutMoving(stood, ground, moving, camera, size, { keep, scale });
+  }
+}
