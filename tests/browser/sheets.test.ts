@@ -1,6 +1,7 @@
 import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Place } from '../support/finger.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { metres, shownValue, undoButton } from './support/reading.ts';
@@ -28,7 +29,7 @@ const sheets = () => user.page.getByRole('navigation', { name: 'Sheets' });
 const drawing = (title: string) => user.page.getByRole('img', { name: new RegExp(`^${title}: drawing`) });
 
 /** A place of a pane, as a part of its width and height. */
-async function spot(title: string, x: number, y: number): Promise<{ x: number; y: number }> {
+async function spot(title: string, x: number, y: number): Promise<Place> {
   await drawing(title).waitFor();
   await drawn(user.page);
   const box = await drawing(title).boundingBox();
@@ -40,6 +41,19 @@ const tapAt = async (title: string, x: number, y: number) => opened.finger.tap(a
 async function chooseTerminal(fitting: string, terminal: RegExp): Promise<void> {
   const tabs = user.page.getByRole('group', { name: `Terminals of ${fitting}`, exact: true });
   await user.tap(tabs.getByRole('button', { name: terminal }));
+}
+
+/** The outline being drawn, and where its places are on the screen; a vehicle of 4.4 m by 1.8 m. */
+async function outlineDrawn(): Promise<{ picture: Locator; at: (xM: number, yM: number) => Place }> {
+  const picture = user.page.getByRole('img', { name: /^The outline from above/ });
+  const box = await picture.boundingBox();
+  if (box === null) throw new Error('The outline is not to be seen');
+  const scale = Math.min(box.width / (4.4 + 0.5), box.height / (1.8 + 0.5));
+  const at = (xM: number, yM: number) => ({
+    x: box.x + box.width / 2 + (xM - 2.2) * scale,
+    y: box.y + box.height / 2 + (yM - 0.9) * scale,
+  });
+  return { picture, at };
 }
 
 /** Opens what stands behind the shelf. */
@@ -132,18 +146,63 @@ describe('several sheets of one vehicle', () => {
     opened.expectClean();
   });
 
+  it('two fingers, the side of a hand and what the system takes away leave no mark on an outline', async () => {
+    const { finger } = opened;
+    await more('Draw its outline');
+    const { picture, at } = await outlineDrawn();
+    const edge = () => picture.locator('.outline-edge').getAttribute('d');
+    const asItWas = await edge();
+    const noMark = async () => {
+      expect(await edge()).toBe(asItWas);
+      expect(await user.button('Undo in the outline').isDisabled()).toBe(true);
+    };
+    const hold = async () => {
+      await finger.down(at(4.4, 0));
+      await finger.move(at(4, 0.3), 3);
+      expect(await edge()).not.toBe(asItWas);
+    };
+
+    await hold();
+    await finger.down(at(2, 0.9), 2);
+    expect(await edge()).toBe(asItWas);
+    await finger.move(at(2.2, 1.2), 3, 2);
+    await finger.up(2);
+    await finger.move(at(3.8, 0.4), 2);
+    await finger.up();
+    await noMark();
+
+    // the first holds nothing: the second is still the second
+    await finger.down(at(2, 0.9));
+    await finger.down(at(4.4, 0), 2);
+    await finger.move(at(4, 0.3), 3, 2);
+    await finger.up(2);
+    await finger.up();
+    await noMark();
+
+    await hold();
+    await finger.layHand();
+    expect(await edge()).toBe(asItWas);
+    await finger.up();
+    await noMark();
+
+    await hold();
+    await finger.cancel();
+    await noMark();
+
+    // and one finger is heard again
+    await hold();
+    await finger.up();
+    expect(await user.button('Undo in the outline').isDisabled()).toBe(false);
+    await user.tap(user.button('Cancel'));
+    await picture.waitFor({ state: 'detached' });
+    opened.expectClean();
+  });
+
   it('an outline is drawn, kept, and a plan begun with it', async () => {
     await more('Draw its outline');
-    const picture = user.page.getByRole('img', { name: /^The outline from above/ });
-    const box = await picture.boundingBox();
-    if (box === null) throw new Error('The outline is not to be seen');
+    const { picture, at } = await outlineDrawn();
     await user.page.getByRole('group', { name: 'Corner 1 of 4' }).waitFor();
     // on the bare edge at the top, a little behind the middle: a corner, then pulled in
-    const scale = Math.min(box.width / (4.4 + 0.5), box.height / (1.8 + 0.5));
-    const at = (xM: number, yM: number) => ({
-      x: box.x + box.width / 2 + (xM - 2.2) * scale,
-      y: box.y + box.height / 2 + (yM - 0.9) * scale,
-    });
     await opened.finger.down(at(3.2, 0));
     await opened.finger.move(at(3.2, 0.3), 4);
     await opened.finger.up();

@@ -53,7 +53,6 @@ export default function SheetBar({ isWork }: { isWork: boolean }) {
   const desk = useDeskStore();
   const list = useDesk((state) => state.plan.sheets);
   const open = useDesk(openSheet);
-  const hasFollowed = useDesk(({ act }) => act === 'outlineOfAll');
   const [more, setMore] = useState<'add' | 'change' | null>(null);
   const { sheets } = words;
   const close = () => setMore(null);
@@ -89,9 +88,6 @@ export default function SheetBar({ isWork }: { isWork: boolean }) {
           </>
         ) : null}
       </div>
-      <p className="sheets-followed" role="status">
-        {isWork && hasFollowed ? sheets.outlineOfAll : ''}
-      </p>
       {isWork && more === 'add' ? <AddSheet onDone={close} /> : null}
       {isWork && more === 'change' ? <ChangeSheet key={open.id} sheet={open} onDone={close} /> : null}
     </nav>

@@ -1,5 +1,7 @@
 import type { ClientPoint, Device } from './gestures.ts';
 
+export { isPalm } from '../../look/palm.ts';
+
 /** A finger, pen or mouse button that is down. */
 export interface Finger {
   readonly pointerId: number;
@@ -7,12 +9,6 @@ export interface Finger {
   readonly from: ClientPoint;
   at: ClientPoint;
 }
-
-/** A contact wider than this is the side of a hand, css px: about 25 mm, more than a gloved fingertip. */
-const PALM_PX = 95;
-
-export const isPalm = (event: PointerEvent): boolean =>
-  event.pointerType === 'touch' && Math.max(event.width, event.height) > PALM_PX;
 
 export function deviceOf(event: PointerEvent): Device {
   return event.pointerType === 'mouse' || event.pointerType === 'pen' ? event.pointerType : 'touch';

@@ -1,3 +1,5 @@
+import { history } from './acts.ts';
+
 /** Sheets of one vehicle, points where cables go on from one to another, and outlines drawn by the user. */
 export const sheets = {
   label: 'Blätter',
@@ -37,8 +39,9 @@ export const outlineEditor = {
   x: 'Ecke, ab Front',
   y: 'Ecke, ab rechter Seite',
   rectangle: 'Rechteck',
-  undo: 'Rückgängig im Umriss',
-  redo: 'Wiederholen im Umriss',
+  // what stands on the buttons is part of what they are called
+  undo: `${history.undo} im Umriss`,
+  redo: `${history.redo} im Umriss`,
   faults: {
     crosses: 'Die Kante kreuzt oder berührt sich selbst. Eine Ecke bewegen oder rückgängig machen.',
     bayTooLong: 'Spritzwand und Laderaumlinie liegen hinter dem Heck. Nach vorn setzen oder den Umriss verlängern.',
