@@ -1,10 +1,11 @@
 import { useEffect, useLayoutEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { answerOf } from '../desk/answer.ts';
+import type { PaneSize } from '../desk/camera.ts';
 import type { PaneId } from '../desk/desk.ts';
 import type { Plan, Sheet } from '../plan/schema.ts';
 import { unitsFor, words } from '../words/index.ts';
-import { fittedCamera, resizedCamera } from './cameras.ts';
+import { fittedCamera, keptOrFitted, resizedCamera } from './cameras.ts';
 import { Labels } from './Labels.tsx';
 import { PaneTitle, type PaneToggle } from './PaneTitle.tsx';
 import type { Marked } from './paint/marks.ts';
@@ -37,8 +38,9 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
   const isHeld = useStore(seen, ({ finger }) => finger !== null);
   const late = useStore(table.late);
   const hasCamera = camera !== null;
-  const { closeUp } = scene;
+  const closeUp = id === 'bay' ? scene.closeUp : null;
   const measured = useRef(size);
+  const fittedFor = useRef<{ sheet: Sheet; size: PaneSize } | null>(null);
 
   useEffect(() => {
     const element = surface.current;
@@ -60,7 +62,15 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
     if (hasCamera && panes.isMoved(id, sheet.id)) return;
     const now = panes.camera(id);
     // a pane that changes its size under a finger keeps what lies there; it is fitted anew when the finger has gone
-    panes.fit(id, isHeld && now !== null ? resizedCamera(now, before, size) : fittedCamera(sheet, id, size, closeUp));
+    if (isHeld && now !== null) {
+      if (size !== before) panes.fit(id, resizedCamera(now, before, size));
+      return;
+    }
+    const fitted = fittedCamera(sheet, id, size, closeUp);
+    const isSame = fittedFor.current?.sheet === sheet && fittedFor.current.size === size;
+    fittedFor.current = { sheet, size };
+    const next = isSame && now !== null ? keptOrFitted(now, fitted, size, closeUp) : fitted;
+    if (next !== now) panes.fit(id, next);
   }, [panes, id, sheet, size, hasCamera, isHeld, closeUp]);
 
   const { plan, sight } = scene;
@@ -79,7 +89,7 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
       {camera !== null && (
         <>
           <Labels
-            desk={desk}
+            table={table}
             scene={scene}
             camera={camera}
             size={size}

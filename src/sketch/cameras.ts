@@ -3,8 +3,10 @@
 import { fitBox, type PaneSize, pinch } from '../desk/camera.ts';
 import type { Camera, Desk, PaneId } from '../desk/desk.ts';
 import { drawOutline } from '../drawing/outline.ts';
+import type { Bounds } from '../drawing/shapes.ts';
 import type { Point, Sheet } from '../plan/schema.ts';
 import type { CloseUp } from './closeUp.ts';
+import { nearerCamera, seesStretches } from './nearer.ts';
 
 const MARGIN_PX = 10;
 /** Kept free for the pane's title, so that it covers no corner of the vehicle. */
@@ -12,15 +14,29 @@ const TITLE_PX = 34;
 
 /** The camera that shows all of what the pane is for; `closeUp`: what the nearer one looks at. */
 export function fittedCamera(sheet: Sheet, pane: PaneId, size: PaneSize, closeUp: CloseUp | null): Camera {
-  const box = pane === 'bay' && closeUp !== null ? closeUp.bounds : drawOutline(sheet).bounds;
+  const { bounds } = drawOutline(sheet);
   const below = { ...size, heightPx: Math.max(1, size.heightPx - TITLE_PX) };
-  const camera = fitBox(sheet.id, box, below, MARGIN_PX);
-  const centred = { ...camera, centreYM: camera.centreYM - TITLE_PX / 2 / camera.pxPerM };
-  if (pane !== 'bay' || closeUp?.of !== 'bay') return centred;
-  // room to spare goes to what lies behind the firewall, where the run leads, not to the road before the nose
-  const leftM = Math.min(centred.centreXM - box.minXM, size.widthPx / 2 / camera.pxPerM);
+  const near = pane === 'bay' ? closeUp : null;
+  const camera = fitBox(sheet.id, near?.bounds ?? bounds, below, MARGIN_PX);
+  const nearer = near === null ? null : nearerCamera(camera, below, near, { outline: sheet.outline, vehicle: bounds });
+  const { centreYM, pxPerM } = nearer ?? camera;
+  const centred = { ...(nearer ?? camera), centreYM: centreYM - TITLE_PX / 2 / pxPerM };
+  return nearer === null && near?.of === 'bay' ? onwards(centred, size, near.bounds) : centred;
+}
+
+/** Room to spare goes to what lies behind the firewall, where the run leads, not to the road before the nose. */
+function onwards(camera: Camera, size: PaneSize, { minXM }: Bounds): Camera {
+  const leftM = Math.min(camera.centreXM - minXM, size.widthPx / 2 / camera.pxPerM);
   const spareM = size.widthPx / 2 / camera.pxPerM - leftM;
-  return { ...centred, centreXM: centred.centreXM + Math.max(0, spareM - MARGIN_PX / camera.pxPerM) };
+  return { ...camera, centreXM: camera.centreXM + Math.max(0, spareM - MARGIN_PX / camera.pxPerM) };
+}
+
+/** The camera in use, as long as it shows what the fitted one is for about as well: what is seen does not jump. */
+export function keptOrFitted(camera: Camera, fitted: Camera, size: PaneSize, closeUp: CloseUp | null): Camera {
+  const below = { ...size, heightPx: Math.max(1, size.heightPx - TITLE_PX) };
+  const seen = { ...camera, centreYM: camera.centreYM + TITLE_PX / 2 / camera.pxPerM };
+  const isKept = camera.sheetId === fitted.sheetId && seesStretches(seen, fitted, below, closeUp?.stretches ?? []);
+  return isKept ? camera : fitted;
 }
 
 /** The camera of a pane that has changed its size at the right or at the foot: nothing moves on the screen. */

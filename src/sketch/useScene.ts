@@ -38,14 +38,19 @@ export interface Scene {
 const lockedIn = ({ fittings, runs }: Plan): ReadonlySet<string> =>
   new Set([...fittings, ...runs].filter(({ locked }) => locked).map(({ id }) => id));
 
-function useCloseUp(plan: Plan, sheet: Sheet, { outline }: Drawing): CloseUp | null {
-  const last = useRef<CloseUp | null>(null);
+/** As long as a tool is taken up it stays as it was: what is to be hit next does not move away. */
+function useCloseUp({ desk }: Table, plan: Plan, sheet: Sheet, { outline }: Drawing): CloseUp | null {
+  const last = useRef<{ closeUp: CloseUp | null; of: string } | null>(null);
+  const isAtWork = useStore(desk, ({ hand }) => hand.way !== 'move');
   const now = useMemo(() => closeUpOf(plan, sheet, outline), [plan, sheet, outline]);
-  if (!looksAlike(last.current, now)) last.current = now;
-  return last.current;
+  const of = `${plan.id} ${sheet.id}`;
+  const isOther = last.current?.of !== of;
+  if (isOther || !(isAtWork || looksAlike(last.current?.closeUp ?? null, now))) last.current = { closeUp: now, of };
+  return last.current?.closeUp ?? null;
 }
 
-export function useScene({ desk, changes }: Table, sheet: Sheet): Scene {
+export function useScene(table: Table, sheet: Sheet): Scene {
+  const { desk, changes } = table;
   const plan = useStore(desk, wholePlan);
   const changed = useStore(desk, (state) => changes.of(wholePlan(state), state.draft));
   const proposal = useStore(desk, (state) => state.proposal);
@@ -60,7 +65,7 @@ export function useScene({ desk, changes }: Table, sheet: Sheet): Scene {
     [settled, changed],
   );
   const locked = useMemo(() => lockedIn(plan), [plan]);
-  const closeUp = useCloseUp(plan, sheet, drawn);
+  const closeUp = useCloseUp(table, plan, sheet, drawn);
   return useMemo(
     () => ({ plan, sheet, drawn, settled, changed, still, locked, sight, proposal, closeUp }),
     [plan, sheet, drawn, settled, changed, still, locked, sight, proposal, closeUp],

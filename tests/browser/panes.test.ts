@@ -2,8 +2,10 @@
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { launchBrowser, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { drawn, untilText } from '../support/reading.ts';
-import { metres } from './support/reading.ts';
-import { TouchUser } from './support/touch.ts';
+import { metres, untilSaved } from './support/reading.ts';
+import type { At } from './support/route.ts';
+import { openDialog } from './support/screens.ts';
+import { type PaneName, TouchUser } from './support/touch.ts';
 
 /** Two fingertips of an ordinary hand, css px: one holds the fuse, one stays beside it. */
 const TWO_TIPS_PX = 88;
@@ -91,3 +93,95 @@ it.each<ViewportName>(['tablet', 'tabletPortrait', 'projector'])(
     }
   },
 );
+
+/** A new plan with two amplifiers, and its feed as it is proposed. */
+async function proposed(user: TouchUser, vehicle: string, battery: string, drive: string): Promise<void> {
+  const { page } = user;
+  await openDialog(user, 'New plan');
+  const dialog = page.getByRole('dialog', { name: 'New plan' });
+  for (const choice of [vehicle, battery, drive]) await user.tap(dialog.getByText(choice, { exact: true }));
+  for (const output of ['Add 500 W', 'Add 800 W']) await user.tap(dialog.getByRole('button', { name: output }));
+  await user.tap(dialog.getByRole('button', { name: 'Start this plan' }));
+  const settled = () => page.locator('.sketch-propose:not([data-quiet])').waitFor();
+  await settled();
+  await user.tap(user.button('Propose feed'));
+  await page.getByText(/\d+ proposed\. Tap one/).waitFor();
+  await settled();
+  await user.tap(user.button('Accept all'));
+  await page.getByText('Tap to select, drag to move.').waitFor();
+  await drawn(page);
+}
+
+interface Stretch {
+  readonly battery: At;
+  readonly fuse: At;
+}
+
+const lengthM = ({ battery, fuse }: Stretch): number => Math.hypot(fuse.xM - battery.xM, fuse.yM - battery.yM);
+
+/** Where battery and fuse stand, as the browser keeps the plan, once that passes. */
+async function untilKept(user: TouchUser, passes: (stretch: Stretch) => boolean): Promise<Stretch> {
+  const read = (text: string): Stretch | null => {
+    const { fittings } = JSON.parse(text || '{"fittings":[]}') as { fittings: { kind: string; at: At }[] };
+    const at = (kind: string) => fittings.find((one) => one.kind === kind)?.at;
+    const [battery, fuse] = [at('battery'), at('fuse')];
+    return battery === undefined || fuse === undefined ? null : { battery, fuse };
+  };
+  const isGood = (text: string): boolean => {
+    const stretch = read(text);
+    return stretch !== null && passes(stretch);
+  };
+  const found = read(await untilSaved(user.page, isGood));
+  if (found === null) throw new Error('There is no stretch.');
+  return found;
+}
+
+it.each<[vehicle: string, battery: string, drive: string, pane: PaneName]>([
+  ['Hatchback', 'In the engine bay', 'Left-hand drive', 'Engine bay'],
+  ['Hatchback', 'Under a seat', 'Left-hand drive', 'Around the battery'],
+  ['Panel van', 'At the rear', 'Right-hand drive', 'Around the battery'],
+])('%s, battery %s, %s: the stretch that is proposed has room for two thumbs', async (vehicle, place, drive, name) => {
+  const opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  try {
+    const user = new TouchUser(opened);
+    const { page } = user;
+    await proposed(user, vehicle, place, drive);
+    const before = await untilKept(user, () => true);
+    const pane = user.pane(name).locator('..');
+    const inPane = async () => {
+      const box = await pane.boundingBox();
+      if (box === null) throw new Error(`${name} is not to be seen.`);
+      return box;
+    };
+    for (const size of ['projector', 'tabletPortrait', 'tablet'] as const) {
+      await page.setViewportSize(VIEWPORTS[size]);
+      await drawn(page);
+      await drawn(page);
+      const barPx = (await pane.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
+      const pxPerM = barPx / metres(await pane.locator('.sketch-scale').innerText());
+      expect([size, lengthM(before) * pxPerM >= TWO_TIPS_PX - 0.5]).toEqual([size, true]);
+      for (const label of ['Battery', 'Main fuse']) {
+        expect(await pane.locator('.sketch-label').getByText(label, { exact: true }).count()).toBe(1);
+      }
+    }
+
+    await user.learn(name);
+    const spots = [user.spot(before.battery, name), user.spot(before.fuse, name)] as const;
+    const { x, y, width, height } = await inPane();
+    for (const spot of spots) {
+      expect(Math.min(spot.x - x, spot.y - y, x + width - spot.x, y + height - spot.y)).toBeGreaterThan(44);
+    }
+    const [battery, fuse] = spots;
+    expect(Math.hypot(fuse.x - battery.x, fuse.y - battery.y)).toBeGreaterThan(TWO_TIPS_PX - 1);
+    // to a third of the way, which is within 10 cm of the battery
+    const near = { x: battery.x + (fuse.x - battery.x) / 3, y: battery.y + (fuse.y - battery.y) / 3 };
+    await user.tap(user.button('Snap'));
+    await opened.finger.drag(fuse, near);
+    const after = await untilKept(user, (stretch) => lengthM(stretch) < 0.1);
+    expect(after.battery).toEqual(before.battery);
+    expect(lengthM(after)).toBeGreaterThan(0.05);
+    opened.expectClean();
+  } finally {
+    await opened.close();
+  }
+});

@@ -166,7 +166,7 @@ describe('while a finger drags the fuse', () => {
     [
       'a second finger',
       async (finger) => {
-        const beside = user.spot({ xM: 1.6, yM: 1.2 }, 'Engine bay');
+        const beside = user.spot({ xM: 1.1, yM: 1.2 }, 'Engine bay');
         await finger.down(beside, 2);
         await finger.move({ x: beside.x + 60, y: beside.y - 20 }, 4, 2);
         await finger.up(2);

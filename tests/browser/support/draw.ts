@@ -31,6 +31,8 @@ export async function drawRoute(user: TouchUser): Promise<string> {
     await user.join(run, ends, [paneOf(ends[0].xM), paneOf(ends[1].xM)]);
   }
   await user.take('Move', 'The hand');
+  // with the tool put away the bay is looked at from as near as its fuse asks for
+  await user.learn('Engine bay');
   for (const { name, ratedW, ampClass } of AMPLIFIERS) {
     await user.opened.finger.tap(user.spot(placeOf(name), 'Whole vehicle'));
     await user.write(user.field(/^Rated output/), String(ratedW));

@@ -9,7 +9,7 @@ import { drawn } from '../../support/reading.ts';
 import { metres, undoButton } from './reading.ts';
 import type { At, End, Joined, Kind, Placed } from './route.ts';
 
-export type PaneName = 'Engine bay' | 'Whole vehicle';
+export type PaneName = 'Engine bay' | 'Around the battery' | 'Whole vehicle';
 
 /** How a pane maps the sheet onto the screen. */
 interface Mapping {
