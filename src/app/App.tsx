@@ -9,12 +9,11 @@ import './sideways.css';
 import type { Desk } from '../desk/desk.ts';
 import { showInspectorBy } from '../desk/inspect.ts';
 import { PLAN_KEYS_ATTRIBUTE } from '../desk/planKeys.ts';
-import { Answered } from '../panels/Answered.tsx';
 import { DeskProvider } from '../panels/DeskProvider.tsx';
 import { goToInspector } from '../panels/inspector/goToInspector.ts';
 import { MessageBar } from '../panels/message/MessageBar.tsx';
 import { Shelf } from '../panels/shelf/Shelf.tsx';
-import { Topbar, type WorkPanel } from '../panels/topbar/Topbar.tsx';
+import { Topbar, type TopbarDialog, type WorkPanel } from '../panels/topbar/Topbar.tsx';
 import { useChoice } from '../panels/useChoice.ts';
 import { useDesk } from '../panels/useDesk.ts';
 import { type OpenWhy, WhyContext } from '../panels/why/useWhy.ts';
@@ -71,6 +70,12 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
   const hasSheets = useDesk((state) => state.plan.sheets.length > 1 && state.outlineOf === null);
   const outlineOf = useDesk((state) => state.outlineOf);
   const openWhy = useCallback<OpenWhy>((whyId, title) => setOpened({ kind: 'why', whyId, title }), []);
+  const dialog = opened === null || opened.kind === 'why' ? null : opened.kind;
+  // pressed again, its button puts a sheet away
+  const toggleDialog = useCallback(
+    (kind: TopbarDialog) => setOpened((now) => (now?.kind === kind ? null : { kind })),
+    [],
+  );
   const edit = useCallback(() => {
     setPulled(true);
     goToInspector();
@@ -98,12 +103,14 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
         key={locale}
         className={isWork && panel !== null ? `app app-${panel}` : 'app'}
         data-fingers={bigFingers ? 'big' : 'fine'}
+        data-pulled={isPulled}
+        data-guided={isGuided}
       >
         {isWork ? (
-          <Topbar files={files} panel={panel} onPanel={showPanel} onDialog={(kind) => setOpened({ kind })} />
+          <Topbar files={files} panel={panel} onPanel={showPanel} dialog={dialog} onDialog={toggleDialog} />
         ) : (
           <Suspense fallback={<header className="topbar" />}>
-            <FaceBar onView={() => setOpened({ kind: 'view' })} />
+            <FaceBar isViewOpen={dialog === 'view'} onView={() => toggleDialog('view')} />
           </Suspense>
         )}
         <Shelf />
@@ -111,7 +118,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
         <Suspense fallback={<Frame />}>
           <AnswerReady>
             <main className="work">
-              <div className="sketch-place" {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
+              <div className="sketch-place" data-sheets={hasSheets} {...{ [PLAN_KEYS_ATTRIBUTE]: '' }}>
                 {hasSheets ? (
                   <Suspense fallback={<div className="sheets" />}>
                     <SheetBar isWork={isWork} />
@@ -128,9 +135,7 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
               {isWork && panel !== null ? (
                 <Suspense fallback={null}>
                   {panel === 'list' ? (
-                    <Answered pace="fields">
-                      <List onClose={closePanel} onEdit={edit} />
-                    </Answered>
+                    <List onClose={closePanel} onEdit={edit} />
                   ) : (
                     <Alternatives onClose={closePanel} />
                   )}

@@ -159,7 +159,7 @@ describe('the class face', () => {
     choose('face', 'class');
     renderPanel(
       <>
-        <FaceBar onView={() => undefined} />
+        <FaceBar isViewOpen={false} onView={() => undefined} />
         <ClassFace />
       </>,
       example(),
@@ -175,7 +175,7 @@ describe('the class face', () => {
 
   it('is left with one press', () => {
     choose('face', 'class');
-    renderPanel(<FaceBar onView={() => undefined} />, example());
+    renderPanel(<FaceBar isViewOpen={false} onView={() => undefined} />, example());
     fireEvent.click(screen.getByRole('button', { name: 'Back to work' }));
     expect(choice('face')).toBe('work');
   });

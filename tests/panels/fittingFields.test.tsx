@@ -4,7 +4,7 @@ import { act, fireEvent, screen } from '@testing-library/react';
 import { describe, expect, it, vi } from 'vitest';
 import type { Desk } from '../../src/desk/desk.ts';
 import Inspector from '../../src/panels/inspector/Inspector.tsx';
-import { newFitting } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Fitting, FittingKind, FittingOf, Plan, Run } from '../../src/plan/schema.ts';
 import { words } from '../../src/words/full.ts';

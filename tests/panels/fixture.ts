@@ -3,7 +3,8 @@
 import type { Assessment, Finding, FuseAnswer, RunAnswer } from '../../src/assess/answer.ts';
 import type { GaugeId } from '../../src/calc/conductor/gauge.ts';
 import type { Why } from '../../src/calc/why.ts';
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { Fitting, FittingKind, Plan, Run, RunKind } from '../../src/plan/schema.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it, vi } from 'vitest';
 import type { Desk } from '../../src/desk/desk.ts';
 import LegendDialog from '../../src/panels/topbar/LegendDialog.tsx';
 import SettingsDialog from '../../src/panels/topbar/SettingsDialog.tsx';
-import { newFitting } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { words } from '../../src/words/full.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';

@@ -4,7 +4,7 @@ import type { Assessment, Finding } from '../../src/assess/answer.ts';
 import { beginGesture, draftGesture } from '../../src/desk/edit.ts';
 import { Findings } from '../../src/panels/summary/Findings.tsx';
 import { Headline } from '../../src/panels/summary/Headline.tsx';
-import { governsOf, valueOf } from '../../src/panels/summary/largeFigures.ts';
+import { governsOf, valueSaid } from '../../src/panels/summary/largeFigures.ts';
 import { Summary } from '../../src/panels/summary/Summary.tsx';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
 import { words } from '../../src/words/answer.ts';
@@ -56,7 +56,7 @@ it('an area is not said twice where sizes go by it', () => {
     figures: { ...answer.figures, feed: { ...answer.figures.feed, value, places: [{ kind: 'run', id }] } },
     runs: answer.runs.map((run) => (run.runId === id ? { ...run, areaMm2: 50.2 } : run)),
   });
-  const said = (value: string) => [valueOf, governsOf].map((say) => say('feed', sized(value), plan));
+  const said = (value: string) => [valueSaid, governsOf].map((say) => say('feed', sized(value), plan));
   const [byNumber, byArea] = [said('sae:1/0'), said('mm2:50')];
   expect(byNumber).toEqual(['SAE 1/0', expect.stringContaining('50.2 mm²')]);
   expect(byArea).toEqual(['50 mm²', expect.not.stringContaining('mm²')]);

@@ -55,16 +55,19 @@ describe('one finger', () => {
     expect(input.state).toBe('idle');
   });
 
-  it.each([20, 60, 400])('that moved while the page was busy drags, however late the page hears of both: %i ms', (late) => {
-    send(element, 'pointerdown', 10, 10);
-    clock.stall(LONG_PRESS_MS + late);
-    expect(kinds()).toEqual(['press']);
-    send(element, 'pointermove', 40, 10);
-    expect(kinds()).toEqual(['press', 'dragStart']);
-    clock.turn(LONG_PRESS_MS);
-    send(element, 'pointerup', 40, 10);
-    expect(kinds()).toEqual(['press', 'dragStart', 'dragEnd']);
-  });
+  it.each([20, 60, 400])(
+    'that moved while the page was busy drags, however late the page hears of both: %i ms',
+    (late) => {
+      send(element, 'pointerdown', 10, 10);
+      clock.stall(LONG_PRESS_MS + late);
+      expect(kinds()).toEqual(['press']);
+      send(element, 'pointermove', 40, 10);
+      expect(kinds()).toEqual(['press', 'dragStart']);
+      clock.turn(LONG_PRESS_MS);
+      send(element, 'pointerup', 40, 10);
+      expect(kinds()).toEqual(['press', 'dragStart', 'dragEnd']);
+    },
+  );
 
   it('that rested while the page was busy is a long press all the same', () => {
     send(element, 'pointerdown', 10, 10);

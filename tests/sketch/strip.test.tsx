@@ -4,9 +4,9 @@ import { loadAssess } from '../../src/desk/answer.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { commit, layProposal } from '../../src/desk/edit.ts';
 import { choose, restoreChoices } from '../../src/look/choices.ts';
-import { newFittingIn } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
+import { newFittingIn } from '../../src/plan/newFitting.ts';
 import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import type { FittingKind, Plan } from '../../src/plan/schema.ts';
 import { pageLate } from '../../src/sketch/loadLate.ts';
@@ -91,6 +91,28 @@ describe('the strip under the panes', () => {
     expect(buttons()).toEqual([]);
     act(() => choose('face', 'work'));
     await screen.findByRole('button', { name: 'Propose feed' });
+  });
+});
+
+describe('the focus', () => {
+  it('stays in the strip when the button that had it goes', async () => {
+    const desk = show(unfed());
+    const ask = await screen.findByRole('button', { name: 'Propose feed' });
+    act(() => ask.focus());
+    await act(async () => layProposal(desk, 'propose', GHOSTS));
+    expect(buttons()).toEqual(['Accept all', 'Refuse all']);
+    expect(ask.isConnected).toBe(false);
+    expect(document.activeElement).toBe(strip().firstElementChild);
+  });
+
+  it('is not taken from where it has gone meanwhile', async () => {
+    const desk = show(unfed());
+    const ask = await screen.findByRole('button', { name: 'Propose feed' });
+    act(() => ask.focus());
+    await act(async () => ask.blur());
+    await act(async () => layProposal(desk, 'propose', GHOSTS));
+    expect(ask.isConnected).toBe(false);
+    expect(document.activeElement).toBe(document.body);
   });
 });
 

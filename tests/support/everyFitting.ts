@@ -1,7 +1,8 @@
 /** A van with one of every kind of fitting and run in it: for the pictures, not a good job. */
-import { newFittingIn, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../src/plan/edits/addRun.ts';
+import { newFittingIn } from '../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { FittingKind, Plan, RunKind } from '../../src/plan/schema.ts';
 import { terminalRef } from './terminal.ts';

@@ -6,13 +6,19 @@ export interface LayoutFaults {
   readonly sideways: string[];
 }
 
+interface Wanted {
+  readonly leastTargetPx: number;
+  readonly within?: string | undefined;
+}
+
 /**
  * Measures the page as it stands. Runs inside the page, so it uses nothing from outside itself.
  *
- * Looked at are the visible controls (and for clipping every element with text of its own). While a modal dialog is
- * open only what is in it can be reached, so only that is looked at; `inert` parts are left out likewise.
+ * Looked at are the visible controls (and for clipping every element with text of its own). While a dialog is
+ * open only what is in it is looked at: it lies over the page, and goes before that is reached; `inert` parts are left out likewise. `within` names
+ * what lies over the page without being a dialog: then only that is looked at.
  */
-export function measureLayout(leastTargetPx: number): LayoutFaults {
+export function measureLayout({ leastTargetPx, within }: Wanted): LayoutFaults {
   /** Layout rounds to device pixels; a fault is more than that. */
   const SLACK_PX = 1;
   const CONTROLS = [
@@ -40,7 +46,7 @@ export function measureLayout(leastTargetPx: number): LayoutFaults {
   type Reach = 'seen' | 'scrolled away' | 'cut off';
 
   const viewport: Box = { left: 0, top: 0, right: document.documentElement.clientWidth, bottom: window.innerHeight };
-  const scope: ParentNode = document.querySelector('dialog:modal') ?? document.body;
+  const scope: ParentNode = document.querySelector(within ?? 'dialog[open]') ?? document.body;
 
   const boxOf = (element: Element): Box => element.getBoundingClientRect();
   const meet = (a: Box, b: Box): Box => ({

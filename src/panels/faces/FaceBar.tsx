@@ -5,7 +5,7 @@ import { useChoice } from '../useChoice.ts';
 import { useDesk } from '../useDesk.ts';
 
 /** In place of the row at the top while the screen is turned to others: which face it is, and one tap back. */
-export default function FaceBar({ onView }: { onView: () => void }) {
+export default function FaceBar({ isViewOpen, onView }: { isViewOpen: boolean; onView: () => void }) {
   const name = useDesk((state) => state.plan.name);
   const face = useChoice('face');
   const isHidden = useChoice('figures') === 'hidden';
@@ -20,7 +20,7 @@ export default function FaceBar({ onView }: { onView: () => void }) {
           {isHidden ? faceBar.show : faceBar.hide}
         </button>
       ) : null}
-      <button type="button" className="face-view" onClick={onView}>
+      <button type="button" className="face-view" aria-haspopup="dialog" aria-expanded={isViewOpen} onClick={onView}>
         {topbar.view}
       </button>
       <button type="button" className="strong" onClick={() => choose('face', 'work')}>

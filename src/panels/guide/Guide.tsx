@@ -56,7 +56,7 @@ export default function Guide({ onNewPlan, onEdit }: GuideProps) {
         </button>
       </header>
       {isFolded ? null : (
-        <div className="guide-body">
+        <div className="guide-body" data-holds={(act.now !== undefined && state.hand.way === 'place') || undefined}>
           <p role="status">{act.now ?? text}</p>
           <button type="button" className={act.now === undefined ? 'strong' : undefined} onClick={act.run}>
             {act.text}

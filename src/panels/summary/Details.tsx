@@ -9,6 +9,9 @@ import { SupplyList } from './SupplyList.tsx';
 import { useSeen } from './useSeen.ts';
 import './details.css';
 
+/** So many runs take longer than a frame to be looked through, even out of sight. */
+const LONG = 100;
+
 /** Amplifier by amplifier, fuse by fuse, run by run, and what was assumed: below the figures and findings. */
 export default function Details() {
   const place = useRef<HTMLDivElement>(null);
@@ -20,7 +23,7 @@ export default function Details() {
   if (isSeen || !isDragging) shown.current = now;
   const { plan, answer } = shown.current;
   return (
-    <div className="details" ref={place}>
+    <div className={answer.runs.length > LONG ? 'details details-long' : 'details'} ref={place}>
       <div className="detail">
         <AmplifierTable amplifiers={answer.amplifiers} plan={plan} />
       </div>

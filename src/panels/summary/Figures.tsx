@@ -6,7 +6,7 @@ import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
 import { Glance, useGlance } from './glance.tsx';
-import { governsOf, LARGE_FIGURES, type LargeFigureId, valueOf } from './largeFigures.ts';
+import { governsOf, LARGE_FIGURES, type LargeFigureId, valueSaid } from './largeFigures.ts';
 
 const TERMS = {
   feed: 'conductor',
@@ -24,7 +24,7 @@ function LargeFigure({ id }: { id: LargeFigureId }) {
   const help = useTerm();
   const why = useGlance(({ figures }) => figures[id].why);
   const isHazard = useGlance(({ figures }) => id === 'unprotected' && Number(figures[id].value) > 0);
-  const sayValue = useCallback((answer: Assessment, plan: Plan) => valueOf(id, answer, plan), [id]);
+  const sayValue = useCallback((answer: Assessment, plan: Plan) => valueSaid(id, answer, plan), [id]);
   const sayGoverns = useCallback((answer: Assessment, plan: Plan) => governsOf(id, answer, plan), [id]);
   const label = words.summary[id];
   return (

@@ -29,7 +29,7 @@ function otherwise(id: LargeFigureId, answer: Assessment, plan: Plan): string {
   return area === null || String(value).startsWith('mm2:') ? '' : units.area(area);
 }
 
-export const valueOf = (id: LargeFigureId, answer: Assessment, plan: Plan): string =>
+export const valueSaid = (id: LargeFigureId, answer: Assessment, plan: Plan): string =>
   figureSaid(answer.figures[id], unitsFor(plan));
 
 /** What stands under a figure: the same another way, what set it, what it hangs on. */

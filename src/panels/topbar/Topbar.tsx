@@ -19,6 +19,9 @@ interface TopbarProps {
   files: PlanFiles;
   panel: WorkPanel | null;
   onPanel: (panel: WorkPanel | null) => void;
+  /** The dialog that is open, if it is one of these. */
+  dialog: TopbarDialog | null;
+  /** Opens it, or closes the sheet that is open. */
   onDialog: (dialog: TopbarDialog) => void;
 }
 
@@ -71,7 +74,7 @@ function SaveSign({ files }: { files: PlanFiles }) {
 }
 
 /** One row: what the plan is called, where one is, and what can be done with the plan as a whole. */
-export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
+export function Topbar({ files, panel, onPanel, dialog, onDialog }: TopbarProps) {
   const [isMenuOpen, setMenuOpen] = useState(false);
   const menu = useRef<HTMLButtonElement>(null);
   const { topbar, app } = words;
@@ -81,6 +84,11 @@ export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
     setMenuOpen(false);
     act();
   };
+  const opens = (one: TopbarDialog, isSheet: boolean) => ({
+    'aria-haspopup': 'dialog' as const,
+    'aria-expanded': isSheet ? dialog === one : undefined,
+    onClick: pick(() => onDialog(one)),
+  });
   const toggle = (one: WorkPanel) => pick(() => onPanel(panel === one ? null : one));
   return (
     <header className="topbar">
@@ -102,10 +110,10 @@ export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
         <span className="sr-only">{topbar.menu}</span>
       </button>
       <div className={isMenuOpen ? 'topbar-acts topbar-acts-open' : 'topbar-acts'} id="topbar-acts">
-        <button type="button" onClick={pick(() => onDialog('newPlan'))}>
+        <button type="button" {...opens('newPlan', false)}>
           {topbar.newPlan}
         </button>
-        <button type="button" onClick={pick(() => onDialog('open'))}>
+        <button type="button" {...opens('open', false)}>
           {topbar.open}
         </button>
         <button type="button" onClick={pick(() => files.saveFile())}>
@@ -117,13 +125,13 @@ export function Topbar({ files, panel, onPanel, onDialog }: TopbarProps) {
         <button type="button" aria-pressed={panel === 'alternatives'} onClick={toggle('alternatives')}>
           {topbar.alternatives}
         </button>
-        <button type="button" onClick={pick(() => onDialog('settings'))}>
+        <button type="button" {...opens('settings', true)}>
           {topbar.settings}
         </button>
-        <button type="button" onClick={pick(() => onDialog('legend'))}>
+        <button type="button" {...opens('legend', true)}>
           {topbar.legend}
         </button>
-        <button type="button" onClick={pick(() => onDialog('view'))}>
+        <button type="button" {...opens('view', true)}>
           {topbar.workView}
         </button>
       </div>

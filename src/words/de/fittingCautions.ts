@@ -4,7 +4,8 @@ import type { FittingKind } from '../../plan/schema.ts';
 export const fittingCautions: Readonly<Record<FittingKind, string | null>> = {
   battery: 'Minus zuerst ab, zuletzt wieder an. Nichts Heißes neben einer gasenden Batterie.',
   fuse: 'Den Halter ohne Einsatz einbauen. Der Einsatz kommt zuletzt.',
-  passThrough: 'Vor dem Bohren beide Seiten ansehen. Abstand zu Kraftstoff, Bremsleitungen und Airbagkabeln.',
+  passThrough:
+    'Vor dem Bohren beide Seiten ansehen. Abstand zu Kraftstoff, Bremsleitungen und Airbagkabeln; im Motorraum auch zu Scharnieren und Schloss der Motorhaube.',
   block: null,
   amplifier: null,
   ground: 'Blankes Metall, eigene Schraube: nie eine von Gurt, Airbag, Bremse oder Lenkung.',

@@ -67,7 +67,8 @@ const origins = {
   assumed: 'angenommen',
   told: 'angegeben',
   measured: 'gemessen',
-  drawn: 'gezeichnet',
+  // under a length, in a narrow table
+  drawn: 'gezeich\u00adnet',
   published: 'veröffentlicht',
   choice: 'unsere Wahl',
   memory: 'aus dem Gedächtnis',

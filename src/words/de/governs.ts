@@ -28,7 +28,8 @@ export const governs = (id: string): string => GOVERNS[id] ?? id;
 export const governsRun: Readonly<
   Record<'drop' | 'fuse' | 'ampacity' | 'heating' | 'ground' | 'smallest' | 'fixed', string>
 > = {
-  drop: 'Spannungsfall',
+  // a soft hyphen: the column is narrow
+  drop: 'Spannungs\u00adfall',
   fuse: 'ihre Sicherung',
   ampacity: 'Strombelastbarkeit',
   heating: 'Erwärmung',

@@ -44,14 +44,15 @@ export const summary = {
   pullDown: 'Zeichnung zeigen',
   edit: 'Auswahl bearbeiten',
   drawn: (plusMinus: string) => `gezeichnet, ± ${plusMinus}`,
-  taped: 'nachgemessen',
+  taped: 'nach\u00adge\u00admessen',
   mayCarry: (current: string) => `≤ ${current}`,
   unprotectedOf: (length: string) => `${length} ungesichert`,
   columns: {
     run: 'Leitung',
-    gauge: 'Querschnitt',
+    gauge: 'Quer\u00adschnitt',
     fuse: 'Sicherung',
-    drop: 'Spannungsfall',
+    // soft hyphens: parted where the word is made of two, in a narrow table
+    drop: 'Spannungs\u00adfall',
     current: 'Strom',
     length: 'Länge',
     amplifier: 'Endstufe',

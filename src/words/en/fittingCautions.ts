@@ -4,7 +4,8 @@ import type { FittingKind } from '../../plan/schema.ts';
 export const fittingCautions: Readonly<Record<FittingKind, string | null>> = {
   battery: 'Negative off first, back on last. No hot work near a gassing battery.',
   fuse: 'Fit the holder with its link out. The link goes in last.',
-  passThrough: 'Look at both sides before you drill. Keep clear of fuel, brake lines and airbag wiring.',
+  passThrough:
+    "Look at both sides before you drill. Keep clear of fuel, brake lines and airbag wiring; in the bay, lead the cable clear of the hood's hinges and catch.",
   block: null,
   amplifier: null,
   ground: 'Bare metal, a bolt of its own: never a seat belt, airbag, brake or steering bolt.',
