@@ -133,6 +133,36 @@ describe('the class face', () => {
   });
 });
 
+/** As the canvas gives back what a style sheet writes. */
+const rgb = (hex: string) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
+
+/** The colour that most of the picture of a pane has where anything is drawn: the sheet's, or the vehicle's on it. */
+async function mostOf(pane: string): Promise<number[]> {
+  return drawingOf(pane).evaluate((element) => {
+    const counts = new Map<number, number>();
+    const [canvas] = element.querySelectorAll('canvas');
+    const image = canvas?.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height).data ?? [];
+    for (let i = 0; i + 3 < image.length; i += 4) {
+      const colour = ((image[i] ?? 0) << 16) | ((image[i + 1] ?? 0) << 8) | (image[i + 2] ?? 0);
+      if (image[i + 3] === 255) counts.set(colour, (counts.get(colour) ?? 0) + 1);
+    }
+    const [[most = 0] = []] = [...counts].sort(([, a], [, b]) => b - a);
+    return [most >> 16, (most >> 8) & 255, most & 255];
+  });
+}
+
+describe('paper, sun and dark', () => {
+  // the vehicle's ground as the palette of each has it
+  it.each([
+    ['Sun', '#f1f1f1'],
+    ['Dark', '#1f2629'],
+    ['Paper', '#ece9df'],
+  ] as const)('%s, once tapped, is the light of the drawing too', async (light, ground) => {
+    await choose(light);
+    expect(await mostOf('Whole vehicle')).toEqual(rgb(ground));
+  });
+});
+
 describe('a hand that draws with the left', () => {
   const leftOf = async (role: 'region' | 'complementary', name: string) =>
     (await user.page.getByRole(role, { name }).boundingBox())?.x ?? Number.NaN;

@@ -1,19 +1,20 @@
-import type { Browser } from 'playwright-core';
+import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { axe } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { middleOf } from '../support/finger.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { TouchUser } from './support/touch.ts';
 
-/** German, chosen by touch in the view dialog on the example; its names stay as they were given. */
+/** Languages, chosen by touch in the view dialog on the example; its names stay as they were given. */
 let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
 beforeAll(async () => {
   browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en-US' });
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
 });
@@ -69,5 +70,61 @@ describe('German', () => {
     await user.page.reload();
     await untilText(user.page, 'Stopp: 1 Befund');
     expect(await language()).toBe('de');
+  });
+});
+
+describe('each language', () => {
+  const caution = () =>
+    user.page
+      .getByRole('region', { name: /^(Ausgewählt|Selected)$/ })
+      .locator('.caution')
+      .innerText();
+
+  async function speak(choice: string): Promise<void> {
+    await user.tap(user.button(/^(Arbeitsansicht|Work view)$/));
+    const dialog = user.page.getByRole('dialog');
+    await user.choose(dialog.getByLabel(/^(Sprache|Language)$/), choice);
+    await user.tap(dialog.getByRole('button', { name: /^(Schließen|Close)$/ }));
+    await dialog.waitFor({ state: 'detached' });
+  }
+
+  /** The dialog for a new plan, with the sizes of the vehicle unfolded. */
+  async function newPlan(): Promise<Locator> {
+    await user.tap(user.button('New plan'));
+    const dialog = user.page.getByRole('dialog');
+    await user.tap(dialog.getByText('Sizes', { exact: true }));
+    return dialog;
+  }
+
+  it('has its own words for what stands in the way of a cable, and its own measures for a new plan', async () => {
+    await user.tap(user.button('Liste'));
+    await user.tap(user.button('Durchführung bearbeiten'));
+    expect(await caution()).toMatch(/Motorhaube/);
+    await user.tap(user.button('Liste schließen'));
+
+    await speak('English (UK)');
+    expect(await language()).toBe('en-GB');
+    expect(await caution()).toMatch(/bonnet/);
+    const british = await newPlan();
+    await british.getByLabel('Nose to bulkhead', { exact: true }).waitFor();
+    await user.tap(british.getByRole('button', { name: 'Close', exact: true }));
+
+    await speak('As the browser asks');
+    expect(await language()).toBe('en');
+    expect(await caution()).toMatch(/hood/);
+    await (await newPlan()).getByLabel('Nose to firewall', { exact: true }).waitFor();
+    await user.tap(user.button('Start this plan'));
+    await untilText(user.page, 'Nothing drawn yet');
+    await user.take('Battery', 'Fittings');
+    await opened.finger.tap(await middleOf(user.pane('Whole vehicle')));
+    expect(await user.field('From the nose').inputValue()).toMatch(/^\d+ ft\b/);
+    await user.tap(user.button('Settings'));
+    const chosen = (label: string) =>
+      user.page
+        .getByRole('dialog')
+        .getByLabel(label, { exact: true })
+        .evaluate((list) => (list instanceof HTMLSelectElement ? list.selectedOptions[0]?.text : undefined));
+    expect([await chosen('Lengths in'), await chosen('Cable sizes')]).toEqual(['Feet and inches', 'SAE gauge']);
+    opened.expectClean();
   });
 });

@@ -7,7 +7,7 @@ import { drawn, untilText } from '../support/reading.ts';
 import { SAID, type Said } from './support/said.ts';
 import { openFile } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
-import { longWalk, shortWalk } from './support/walk.ts';
+import { longWalk, ownWalk, shortWalk } from './support/walk.ts';
 
 /**
  * On every screen nothing is cut off or lies on something else, nothing scrolls sideways, and every control can be hit
@@ -38,6 +38,13 @@ function withLongNames(text: string): string {
   });
 }
 
+/** The same plan with what is fed and what feeds it, and nothing between. */
+function withoutFeed(text: string): string {
+  const plan: { fittings: readonly { kind: string }[] } = JSON.parse(text);
+  const fittings = plan.fittings.filter(({ kind }) => kind === 'battery' || kind === 'amplifier');
+  return JSON.stringify({ ...plan, fittings, runs: [] });
+}
+
 async function example(): Promise<string> {
   return (await fetch(new URL('demo.plan.json', inject('pageUrl')))).text();
 }
@@ -46,13 +53,19 @@ async function example(): Promise<string> {
 const SCREENS: readonly ViewportName[] = ['tabletPortrait', 'phone', 'phoneSideways', 'projector', 'tablet'];
 
 /** What is wrong at each size; where the answer is a sheet and shows what is selected, pulled up as well. */
-async function faultsAtEverySize(user: TouchUser, said: Said, state: string): Promise<string[]> {
+async function faultsAtEverySize(
+  user: TouchUser,
+  said: Said,
+  state: string,
+  screens: readonly ViewportName[] = SCREENS,
+  within?: string,
+): Promise<string[]> {
   const { page } = user;
   const faults: string[] = [];
   const look = async (where: string) => {
-    faults.push(...(await layoutFaults(page)).map((fault) => `${where}: ${fault}`));
+    faults.push(...(await layoutFaults(page, within)).map((fault) => `${where}: ${fault}`));
   };
-  for (const screen of SCREENS) {
+  for (const screen of screens) {
     await page.setViewportSize(VIEWPORTS[screen]);
     await drawn(page);
     await look(screen);
@@ -67,10 +80,10 @@ async function faultsAtEverySize(user: TouchUser, said: Said, state: string): Pr
 }
 
 it.each([
-  { language: 'en', walk: shortWalk },
+  { language: 'en', walk: shortWalk, ownScreens: ['phone', 'tablet'] },
   // German words are the longer ones: what has room for them has room for the English
-  { language: 'de', walk: longWalk },
-] as const)('the example: $language', async ({ language, walk }) => {
+  { language: 'de', walk: longWalk, ownScreens: ['tabletPortrait', 'phone', 'phoneSideways', 'tablet'] },
+] as const)("the example, and plans of one's own: $language", async ({ language, walk, ownScreens }) => {
   // the finger tests every screen alike: a projector is hung beside a touch screen as well
   opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
   const user = new TouchUser(opened);
@@ -83,6 +96,13 @@ it.each([
     found[state] = await faultsAtEverySize(user, said, state);
     // English is looked at on its way through the same states in accessibility.test.ts
     if (language !== 'en') found[state].push(...(await axe(user.page)));
+    wanted[state] = [];
+  }
+  const unfed = { name: 'unfed.plan.json', buffer: Buffer.from(withoutFeed(await example())) };
+  for (const [state, bring, within] of ownWalk(user, said, unfed)) {
+    await bring();
+    found[state] = await faultsAtEverySize(user, said, state, ownScreens, within);
+    found[state].push(...(await axe(user.page)));
     wanted[state] = [];
   }
   expect(found).toEqual(wanted);

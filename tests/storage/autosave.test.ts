@@ -1,7 +1,7 @@
 import './memoryDatabase.ts';
 import { describe, expect, it } from 'vitest';
-import { newFittingIn } from '../../src/plan/create.ts';
 import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
+import { newFittingIn } from '../../src/plan/newFitting.ts';
 import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';

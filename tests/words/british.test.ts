@@ -41,14 +41,16 @@ describe('American English', () => {
 });
 
 describe('British English', () => {
-  it('says bulkhead where American English says firewall, and nothing is lost', async () => {
+  it('says bulkhead and bonnet where American English says firewall and hood, and nothing is lost', async () => {
     const american = allTexts();
     expect(american.filter((text) => /firewall/i.test(text)).length).toBeGreaterThan(1);
+    expect(full.fittingCautions.passThrough).toMatch(/the hood's hinges and catch\.$/);
     await speakIn('en-GB');
     const british = allTexts();
     expect(british.length).toBe(american.length);
     expect(british.filter((text) => /firewall|hood/i.test(text))).toEqual([]);
     expect(full.newPlanDialog.bayM).toBe('Nose to bulkhead');
+    expect(full.fittingCautions.passThrough).toMatch(/the bonnet's hinges and catch\.$/);
     expect(words.locale).toBe('en-GB');
   });
 

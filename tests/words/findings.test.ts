@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Finding, RuleId, Severity } from '../../src/assess/answer.ts';
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { FittingKind, Plan } from '../../src/plan/schema.ts';
 import { remedyOf, sentenceOf, words } from '../../src/words/answer.ts';

@@ -64,6 +64,16 @@ describe('German', () => {
     expect(words.act('remove', null)).toBe('löschen');
   });
 
+  it('warns of the hood and the firewall by the names the trade has for them', () => {
+    expect(full.fittingCautions.passThrough).toMatch(/Scharnieren und Schloss der Motorhaube/);
+    expect(full.newPlanDialog.bayM).toMatch(/Spritzwand/);
+  });
+
+  it('calls the buttons of an outline what stands on them', () => {
+    expect(full.outlineEditor.undo).toContain(full.history.undo);
+    expect(full.outlineEditor.redo).toContain(full.history.redo);
+  });
+
   it('writes figures with a decimal comma, and keeps lists of them apart', () => {
     const units = unitsFor(examplePlan());
     expect(units.voltage(12.6)).toBe('12,60 V');

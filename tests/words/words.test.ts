@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/answer.ts';
 import { SOURCES } from '../../src/calc/sources.ts';
-import { newFitting, newPlan, newRun } from '../../src/plan/create.ts';
+import { newPlan, newRun } from '../../src/plan/create.ts';
+import { newFitting } from '../../src/plan/newFitting.ts';
 import type { OpenCode } from '../../src/plan/openReason.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { words } from '../../src/words/full.ts';

@@ -1,4 +1,4 @@
-import { autoLink } from '../../plan/create.ts';
+import { autoLink } from '../../plan/newFitting.ts';
 import type { FittingOf, Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';

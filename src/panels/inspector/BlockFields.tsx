@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import { commit } from '../../desk/edit.ts';
 import { runsAt } from '../../plan/byId.ts';
-import { autoLink } from '../../plan/create.ts';
 import { addOutput } from '../../plan/edits/addOutput.ts';
 import { removeOutput } from '../../plan/edits/removeOutput.ts';
+import { autoLink } from '../../plan/newFitting.ts';
 import type { FittingOf, Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { Tick } from '../controls/Tick.tsx';

@@ -1,10 +1,16 @@
 /** A walk through the states of the work face, by touch, in either language. */
+import type { Locator } from 'playwright-core';
 import { drawn, untilText } from '../../support/reading.ts';
 import type { Said } from './said.ts';
 import type { TouchUser } from './touch.ts';
 
-/** One state after another: its name, and how to come to it from the one before. */
-type Walk = readonly (readonly [state: string, bring: () => Promise<void>])[];
+/** One state after another: its name, how to come to it from the one before, and what of it lies over the rest. */
+type Walk = readonly (readonly [state: string, bring: () => Promise<void>, within?: string])[];
+
+interface PlanFile {
+  readonly name: string;
+  readonly buffer: Buffer;
+}
 
 class Walker {
   constructor(
@@ -38,6 +44,71 @@ class Walker {
     await user.tap(figures.getByRole('button', { name: new RegExp(`^${said.worstDrop}`) }));
     const dialog = user.page.getByRole('dialog', { name: said.why(said.worstDrop) });
     await dialog.getByRole('table').first().waitFor();
+  };
+
+  /** The fittings that do not stand on the shelf, and what else is behind that. */
+  more = async (): Promise<Locator> => {
+    const { user, said } = this;
+    await user.tap(user.button(said.moreFittings));
+    const region = user.page.getByRole('region', { name: said.moreFittings });
+    await region.waitFor();
+    await drawn(user.page);
+    return region;
+  };
+
+  /** Draws an outline, so far that a step of it can be taken back. */
+  outline = async (): Promise<void> => {
+    const { user, said } = this;
+    const more = user.page.getByRole('region', { name: said.moreFittings });
+    await user.tap(more.getByRole('button', { name: said.drawOutline, exact: true }));
+    await user.tap(user.button(said.addCorner));
+    await drawn(user.page);
+  };
+
+  /** A second sheet, and the row with what it offers for adding a third. */
+  sheets = async (): Promise<void> => {
+    const { user, said } = this;
+    await user.tap(user.button(said.cancel));
+    const more = await this.more();
+    await user.tap(more.getByRole('button', { name: said.cargoSide, exact: true }));
+    await user.tap(user.button(said.addSheet));
+    await drawn(user.page);
+  };
+
+  changeSheet = async (): Promise<void> => {
+    const { user, said } = this;
+    await user.tap(user.button(said.change(said.cargoSide)));
+    await user.page.getByLabel(said.sheetName, { exact: true }).waitFor();
+    await drawn(user.page);
+  };
+
+  open = async (file: PlanFile): Promise<void> => {
+    const { user, said } = this;
+    await this.dialog('plans');
+    const chooser = user.page.waitForEvent('filechooser');
+    await user.tap(user.page.getByText(said.openFile, { exact: true }));
+    await (await chooser).setFiles({ ...file, mimeType: 'application/json' });
+    await user.tap(user.button(said.dismiss));
+  };
+
+  propose = async (): Promise<void> => {
+    const { user, said } = this;
+    // a tap that comes at once was meant for what stood there before
+    const settled = user.page.locator('.sketch-propose:not([data-quiet])');
+    await settled.getByRole('button', { name: said.propose, exact: true }).waitFor();
+    await user.tap(user.button(said.propose));
+    await settled.getByRole('button', { name: said.acceptAll, exact: true }).waitFor();
+    await drawn(user.page);
+  };
+
+  /** The plans kept, one of them being renamed. */
+  renamePlan = async (): Promise<void> => {
+    const { user, said } = this;
+    await this.dialog('plans');
+    const dialog = user.page.getByRole('dialog');
+    await user.tap(dialog.getByRole('button', { name: said.rename }).first());
+    await dialog.getByLabel(said.newName, { exact: true }).waitFor();
+    await drawn(user.page);
   };
 
   alternatives = async (): Promise<void> => {
@@ -114,5 +185,31 @@ export function longWalk(user: TouchUser, said: Said): Walk {
       },
     ],
     ...others,
+  ];
+}
+
+/** From the end of a walk on: what changes the plan, what lies in place of the sketch, and then a plan to propose for. */
+export function ownWalk(user: TouchUser, said: Said, unfed: PlanFile): Walk {
+  const go = new Walker(user, said);
+  return [
+    [
+      'the other fittings',
+      async () => {
+        await go.closeList();
+        await go.more();
+      },
+      '.more',
+    ],
+    ['an outline being drawn', go.outline],
+    ['a sheet to add', go.sheets],
+    ['a sheet to change', go.changeSheet],
+    [
+      'a proposal',
+      async () => {
+        await go.open(unfed);
+        await go.propose();
+      },
+    ],
+    ['the plans kept', go.renamePlan],
   ];
 }

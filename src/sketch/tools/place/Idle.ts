@@ -1,5 +1,6 @@
 import { wholePlan } from '../../../desk/whole.ts';
-import { newFittingIn, newId } from '../../../plan/create.ts';
+import { newId } from '../../../plan/create.ts';
+import { newFittingIn } from '../../../plan/newFitting.ts';
 import type { FittingKind } from '../../../plan/schema.ts';
 import { defaultName } from '../../../words/index.ts';
 import type { Carried, HandEvent, HandState, StateNamed } from '../state.ts';
