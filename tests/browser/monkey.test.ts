@@ -12,6 +12,8 @@ import { TouchUser } from './support/touch.ts';
 
 const IS_LONG = process.env.FEEDRUN_LONG === '1';
 const GESTURES = IS_LONG ? 2_000 : 60;
+/** Far fewer gestures than that leave a change, some are undone again: so many at least do. */
+const LEAST_CHANGES = GESTURES / 20;
 /** Between looks at the whole: fewer than the history holds. */
 const ROUND = 60;
 const SEED = 20_261_126;
@@ -44,6 +46,7 @@ it(
       await page.reload();
       await untilText(page, 'Longest unprotected');
       const monkey = await Monkey.on(opened, SEED);
+      let changes = 0;
       for (let done = 0; done < GESTURES; done += ROUND) {
         for (let count = 0; count < ROUND; count += 1) log.push(await monkey.gesture());
         await monkey.rest();
@@ -51,6 +54,7 @@ it(
         const last = await settled(page);
         const steps = await undoDepth(page);
         if (steps === 0) expect(last).toBe(first);
+        changes += steps;
         for (let left = steps; left > 0; left -= 1) await user.tap(undoButton(page));
         expect(await undoDepth(page)).toBe(0);
         expect(await settled(page)).toBe(first);
@@ -61,6 +65,8 @@ it(
         expect(await settled(page)).toBe(last);
         first = last;
       }
+      // hands that change nothing would prove nothing
+      expect(changes).toBeGreaterThanOrEqual(LEAST_CHANGES);
       opened.expectClean();
     } catch (error) {
       throw new Error(`After ${log.length} gestures, the last: ${log.slice(-6).join('; ')}\n${String(error)}`, {
