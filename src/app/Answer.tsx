@@ -1,11 +1,12 @@
-import { lazy, Suspense, useEffect, useRef } from 'react';
+import { lazy, type RefObject, Suspense, useEffect, useRef } from 'react';
 import { Answered } from '../panels/Answered.tsx';
+import { PACES, pacedOf } from '../panels/paced.ts';
 import { History } from '../panels/shelf/History.tsx';
 import { Icon } from '../panels/shelf/Icon.tsx';
 import { Headline } from '../panels/summary/Headline.tsx';
 import { Summary } from '../panels/summary/Summary.tsx';
 import { useChoice } from '../panels/useChoice.ts';
-import { useDesk } from '../panels/useDesk.ts';
+import { useDesk, useDeskStore } from '../panels/useDesk.ts';
 import { words } from '../words/answer.ts';
 
 const Inspector = lazy(() => import('../panels/inspector/Inspector.tsx'));
@@ -21,13 +22,20 @@ const Work = () => (
   </>
 );
 
-const Customer = () => (
-  <Answered pace="figures">
-    <CustomerFace />
-  </Answered>
-);
+const FACES = { work: Work, customer: CustomerFace, class: ClassFace } as const;
 
-const FACES = { work: Work, customer: Customer, class: ClassFace } as const;
+/** Marks what waits for the finger to rest while it is old, by hand: nothing has to be drawn anew for it. */
+function useOldMarked(place: RefObject<HTMLElement | null>): void {
+  const desk = useDeskStore();
+  useEffect(() => {
+    const leave = (['findings', 'fields'] as const).map((name) =>
+      pacedOf(desk, PACES[name]).subscribe(({ isOld }) => place.current?.toggleAttribute(`data-${name}-old`, isOld)),
+    );
+    return () => {
+      for (const each of leave) each();
+    };
+  }, [desk, place]);
+}
 
 /** The answer and what is selected: a column beside the sketch, or a sheet pulled up from below it. */
 export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull: (isPulled: boolean) => void }) {
@@ -42,6 +50,7 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
   useEffect(() => {
     if (shownId !== undefined && place.current !== null) place.current.scrollTop = 0;
   }, [shownId]);
+  useOldMarked(place);
   const Face = FACES[face];
   const { summary } = words;
   const classes = [

@@ -53,6 +53,8 @@ export type MessageId =
   | 'fileRefused'
   /** name: a plan that the browser kept */
   | 'planDeleted'
+  /** An outline was drawn, and the other sheets of the vehicle followed. */
+  | 'sheetsFollowed'
   /** count: parts of a proposal that were put away together */
   | 'refused'
   /** name */

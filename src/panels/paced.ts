@@ -2,7 +2,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla';
 import { answeredPlan, type Desk } from '../desk/desk.ts';
 
-type Paced = StoreApi<{ readonly plan: ReturnType<typeof answeredPlan> }>;
+interface Shown {
+  readonly plan: ReturnType<typeof answeredPlan>;
+  /** A newer one has been answered for, and waits. */
+  readonly isOld: boolean;
+}
+
+type Paced = StoreApi<Shown>;
 
 export interface Pace {
   /** Shown once the finger has rested so long, ms, */
@@ -12,12 +18,10 @@ export interface Pace {
 }
 
 /**
- * Large figures are glanced at while the hand is at the sketch: with each answer, which comes at a pace of its own.
- * Findings are read line by line, when the finger rests: until then they had better not jump about. Fields are for after
- * it has.
+ * Findings are read line by line, when the finger rests: until then they had better not jump about. Fields and tables are
+ * for after it has. Large figures are glanced at, and come with each answer (`summary/glance.tsx`).
  */
 export const PACES = {
-  figures: { restMs: 0, mostMs: 0 },
   findings: { restMs: 400, mostMs: 1_000 },
   fields: { restMs: 400, mostMs: Number.POSITIVE_INFINITY },
 } as const satisfies Record<string, Pace>;
@@ -25,14 +29,14 @@ export const PACES = {
 const known = new WeakMap<Desk, Map<Pace, Paced>>();
 
 function follow(desk: Desk, { restMs, mostMs }: Pace): Paced {
-  const newest = () => ({ plan: answeredPlan(desk.getState()) });
+  const newest = (): Shown => ({ plan: answeredPlan(desk.getState()), isOld: false });
   const paced: Paced = createStore(newest);
   let pause: ReturnType<typeof setTimeout> | null = null;
   let [movedAtMs, waitsFromMs] = [0, 0];
   const show = (): void => {
     if (pause !== null) clearTimeout(pause);
     pause = null;
-    if (newest().plan !== paced.getState().plan) paced.setState(newest());
+    if (paced.getState().isOld || newest().plan !== paced.getState().plan) paced.setState(newest());
   };
   const look = (): void => {
     const leftMs = Math.min(movedAtMs + restMs, waitsFromMs + mostMs) - Date.now();
@@ -49,6 +53,7 @@ function follow(desk: Desk, { restMs, mostMs }: Pace): Paced {
     if (pause !== null || answeredPlan(state) === paced.getState().plan) return;
     waitsFromMs = Date.now();
     look();
+    if (pause !== null) paced.setState({ isOld: true });
   });
   return paced;
 }

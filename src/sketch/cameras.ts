@@ -6,7 +6,7 @@ import { drawOutline } from '../drawing/outline.ts';
 import type { Bounds } from '../drawing/shapes.ts';
 import type { Point, Sheet } from '../plan/schema.ts';
 import type { CloseUp } from './closeUp.ts';
-import { nearerCamera, seesStretches } from './nearer.ts';
+import { INSET_PX, nearerCamera, seesStretches } from './nearer.ts';
 
 const MARGIN_PX = 10;
 /** Kept free for the pane's title, so that it covers no corner of the vehicle. */
@@ -60,9 +60,6 @@ export function moveCamera(
   const camera = desk.getState().cameras[pane];
   if (camera !== null) setCamera(desk, pane, pinch(camera, size, grip.from, grip.to, grip.factor));
 }
-
-/** How far inside the edge a place has to be to count as visible, px. */
-const INSET_PX = 40;
 
 /** The camera moved as little as shows the place; the same one when it is visible. */
 export function cameraShowing(camera: Camera, size: PaneSize, at: Point): Camera {

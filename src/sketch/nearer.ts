@@ -93,15 +93,15 @@ export function nearerCamera(
   return { ...camera, pxPerM, centreXM: at(size.widthPx, across), centreYM: at(size.heightPx, down) };
 }
 
-/** So far inside the edge a plate is seen whole, px. */
-const SEEN_INSET_PX = 40;
+/** How far inside the edge a place has to be to count as visible, px: a plate there is seen whole. */
+export const INSET_PX = 40;
 
 /** Whether a view shows them all, and about as near as the one that was worked out for them; no for none. */
 export function seesStretches(camera: Camera, fitted: Camera, size: PaneSize, stretches: readonly Stretch[]): boolean {
   const shown = shownOf(stretches, size);
   const isLongEnough = camera.pxPerM * shortestM(shown) >= LEAST_PX || camera.pxPerM >= NEAR_ENOUGH * fitted.pxPerM;
-  const halfXM = (size.widthPx / 2 - SEEN_INSET_PX) / camera.pxPerM;
-  const halfYM = (size.heightPx / 2 - SEEN_INSET_PX) / camera.pxPerM;
+  const halfXM = (size.widthPx / 2 - INSET_PX) / camera.pxPerM;
+  const halfYM = (size.heightPx / 2 - INSET_PX) / camera.pxPerM;
   const isInSight = ({ xM, yM }: Point) =>
     Math.abs(xM - camera.centreXM) <= halfXM && Math.abs(yM - camera.centreYM) <= halfYM;
   return shown.length > 0 && isLongEnough && endsOf(shown).every(isInSight);

@@ -1,5 +1,5 @@
 /** The stretches that nothing protects, as the nearer pane has to show them: from a source to what first protects. */
-import { fittingById } from '../plan/byId.ts';
+import { fittingById, runsAt } from '../plan/byId.ts';
 import { placeOn, runPoints } from '../plan/runs.ts';
 import type { Fitting, FittingKind, Plan, Point, Run } from '../plan/schema.ts';
 
@@ -22,27 +22,26 @@ const farEnd = ({ from, to }: Run, id: string): string => (from.fittingId === id
 
 /** Those of the vehicle's own battery first, then as the sources come. */
 export function firstStretches(plan: Plan, sources: readonly Fitting[], sheetId: string): Stretch[] {
-  const here = plan.runs.filter((run) => run.kind === 'power' && run.sheetId === sheetId);
   const ordered = [...sources.filter(isVehiclesOwn), ...sources.filter((source) => !isVehiclesOwn(source))];
-  return ordered.flatMap((source) => stretchesFrom(plan, source, sheetId, here));
+  return ordered.flatMap((source) => stretchesFrom(plan, source, sheetId));
 }
 
-function stretchesFrom(plan: Plan, source: Fitting, sheetId: string, runs: readonly Run[]): Stretch[] {
+function stretchesFrom(plan: Plan, source: Fitting, sheetId: string): Stretch[] {
   const from = placeOn(source, sheetId);
   const found: Stretch[] = [];
   if (from === null) return found;
-  const runsAt = (id: string) => runs.filter((run) => run.from.fittingId === id || run.to.fittingId === id);
+  const feedsAt = (id: string) => runsAt(plan, id).filter((run) => run.kind === 'power' && run.sheetId === sheetId);
   const seen = new Set([source.id]);
   const waiting = [source.id];
   for (let id = waiting.pop(); id !== undefined; id = waiting.pop()) {
-    for (const run of runsAt(id)) {
+    for (const run of feedsAt(id)) {
       const next = fittingById(plan, farEnd(run, id));
       const to = next === undefined ? null : placeOn(next, sheetId);
       if (next === undefined || to === null || seen.has(next.id)) continue;
       seen.add(next.id);
       if (LEADS_ON.has(next.kind)) waiting.push(next.id);
       if (!PROTECTS.has(next.kind)) continue;
-      const behind = runsAt(next.id).find((other) => other !== run);
+      const behind = feedsAt(next.id).find((other) => other !== run);
       found.push({ from, to, on: behind === undefined ? null : secondPoint(plan, behind, next.id) });
     }
   }

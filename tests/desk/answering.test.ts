@@ -186,6 +186,41 @@ describe('the draft of a gesture', () => {
   });
 });
 
+describe('the plan of which drafts are changes', () => {
+  it('is told while the hand is still, and not again by the gesture', () => {
+    const bench = new Bench();
+    const { bases } = bench.assistant;
+    expect(bases).toEqual([]);
+    bench.wait(400);
+    expect(bases).toEqual([bench.state.plan]);
+    commit(bench.desk, 'rename', (plan) => renamePlan(plan, 'Other'));
+    bench.wait(400);
+    expect(bases.map(({ name }) => name)).toEqual(['Van', 'Other']);
+    bench.begin();
+    bench.drag(3);
+    bench.settle();
+    expect(bases).toHaveLength(2);
+  });
+
+  it('is told by the gesture that comes too soon, and never while a question is open', () => {
+    const bench = new Bench();
+    const { bases } = bench.assistant;
+    bench.begin();
+    bench.drag(3);
+    expect(bases).toHaveLength(1);
+    commitGesture(bench.desk);
+    bench.wait(1000);
+    expect(bases).toHaveLength(1);
+    bench.reply();
+    bench.begin();
+    const draft = bench.drag(2.9);
+    expect(bases).toHaveLength(2);
+    bench.reply();
+    expect(bench.answered).toBe(draft);
+    expect({ ...bench.answer, planId: draft.id }).toEqual(assess(draft));
+  });
+});
+
 describe('an answer that comes when its gesture has ended', () => {
   const ENDS: [how: string, end: (bench: Bench) => void][] = [
     ['committed', ({ desk }) => commitGesture(desk)],

@@ -38,7 +38,9 @@ describe('what panels show', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
     const paced = pacedOf(desk, { restMs: 150, mostMs: 150 });
     const shown: Plan[] = [];
-    paced.subscribe(({ plan }) => shown.push(plan));
+    paced.subscribe(({ plan }, before) => {
+      if (plan !== before.plan) shown.push(plan);
+    });
     beginGesture(desk, 'moveFitting');
     for (let step = 1; step <= 30; step += 1) {
       draftGesture(desk, moved(0.01 * step));
@@ -52,7 +54,7 @@ describe('what panels show', () => {
 
   it('is the newest at once when the finger lifts, and after any act', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    const paced = pacedOf(desk, PACES.figures);
+    const paced = pacedOf(desk, PACES.findings);
     beginGesture(desk, 'moveFitting');
     draftGesture(desk, moved(0.1));
     commitGesture(desk);
@@ -67,12 +69,13 @@ describe('what panels show', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
     const [findings, fields] = [pacedOf(desk, PACES.findings), pacedOf(desk, PACES.fields)];
     const shown = { findings: 0, fields: 0 };
-    findings.subscribe(() => {
-      shown.findings += 1;
+    findings.subscribe(({ plan }, before) => {
+      if (plan !== before.plan) shown.findings += 1;
     });
-    fields.subscribe(() => {
-      shown.fields += 1;
+    fields.subscribe(({ plan }, before) => {
+      if (plan !== before.plan) shown.fields += 1;
     });
+    const areOld = () => [findings, fields].map(({ getState }) => getState().isOld);
     beginGesture(desk, 'moveFitting');
     const drag = (forMs: number) => {
       for (let ms = 0; ms < forMs; ms += 16) {
@@ -82,21 +85,24 @@ describe('what panels show', () => {
     };
     drag(960);
     expect(shown).toEqual({ findings: 0, fields: 0 });
+    expect(areOld()).toEqual([true, true]);
     drag(1_120);
     expect(shown).toEqual({ findings: 2, fields: 0 });
     vi.advanceTimersByTime(400);
     expect(shown).toEqual({ findings: 3, fields: 1 });
+    expect(areOld()).toEqual([false, false]);
     for (const { getState } of [findings, fields]) expect(getState().plan).toBe(answeredPlan(desk.getState()));
     drag(160);
     commitGesture(desk);
     expect(shown).toEqual({ findings: 4, fields: 2 });
+    expect(areOld()).toEqual([false, false]);
     for (const { getState } of [findings, fields]) expect(getState().plan).toBe(desk.getState().plan);
   });
 
   it('is one plan for all that keep the pace', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    expect(pacedOf(desk, PACES.figures)).toBe(pacedOf(desk, PACES.figures));
-    expect(pacedOf(desk, PACES.figures)).not.toBe(pacedOf(desk, PACES.fields));
+    expect(pacedOf(desk, PACES.findings)).toBe(pacedOf(desk, PACES.findings));
+    expect(pacedOf(desk, PACES.findings)).not.toBe(pacedOf(desk, PACES.fields));
   });
 
   it('reaches what stands within at its pace, and what stands elsewhere at once', () => {

@@ -1,8 +1,7 @@
 import './message.css';
-import { lazy, type ReactNode, Suspense, useEffect, useState } from 'react';
+import { lazy, Suspense, useEffect, useState } from 'react';
 import type { Message, MessageId } from '../../desk/desk.ts';
 import { undo } from '../../desk/edit.ts';
-import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/index.ts';
 import { Icon } from '../shelf/Icon.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
@@ -16,8 +15,6 @@ const messageWords = (): MessageWords => words.messages;
 
 // its words are many, and most visits need none of them
 const RefusedText = lazy(() => import('./RefusedText.tsx'));
-
-const OutlineText = lazy(() => import('./OutlineText.tsx'));
 
 /** Long enough to read. What cannot be read again, or offers something to be done, waits for the reader. */
 const SHOWN_MS = 6000;
@@ -41,18 +38,10 @@ function MessageText({ message }: { message: Message }) {
   );
 }
 
-/** That other sheets followed when an outline was drawn, until it was read; null when there is nothing to say. */
-function useFollowed(): Plan | null {
-  return useDesk(({ act, plan }) => (act === 'outlineOfAll' ? plan : null));
-}
-
 /** A short message at the foot of the sketch; a deletion is taken back from here. */
 export function MessageBar() {
   const desk = useDeskStore();
   const message = useDesk((state) => state.message);
-  const followed = useFollowed();
-  const [read, setRead] = useState<Plan | null>(null);
-  const isFollowed = message === null && followed !== null && followed !== read;
   const [isUnderPointer, setUnderPointer] = useState(false);
   const [hasFocus, setFocus] = useState(false);
   const isHeld = isUnderPointer || hasFocus;
@@ -60,7 +49,6 @@ export function MessageBar() {
     // what has gone is left by nobody
     setUnderPointer(false);
     setFocus(false);
-    setRead(followed);
     desk.setState({ message: null });
   };
 
@@ -72,22 +60,6 @@ export function MessageBar() {
     return () => clearTimeout(timer);
   }, [desk, message, isHeld]);
 
-  useEffect(() => {
-    if (!isFollowed || isHeld) return;
-    const timer = setTimeout(() => setRead(followed), SHOWN_MS);
-    return () => clearTimeout(timer);
-  }, [isFollowed, followed, isHeld]);
-
-  const bar = (id: string, text: ReactNode, offer: ReactNode = null) => (
-    <div className="message" data-message={id}>
-      {text}
-      {offer}
-      <button type="button" className="message-dismiss" onClick={putAway}>
-        <Icon name="close" />
-        <span className="sr-only">{words.messageActs.dismiss}</span>
-      </button>
-    </div>
-  );
   return (
     <div
       className="message-place"
@@ -98,26 +70,28 @@ export function MessageBar() {
       onFocus={() => setFocus(true)}
       onBlur={() => setFocus(false)}
     >
-      {message === null
-        ? null
-        : bar(
-            message.id,
-            <MessageText message={message} />,
-            hasOffer(message) ? (
-              <button
-                type="button"
-                className="strong"
-                onClick={() => {
-                  if (message.takeBack === undefined) undo(desk);
-                  else message.takeBack();
-                  putAway();
-                }}
-              >
-                {words.messageActs.undo}
-              </button>
-            ) : null,
-          )}
-      {isFollowed ? <Suspense fallback={null}>{bar('outlineOfAll', <OutlineText />)}</Suspense> : null}
+      {message === null ? null : (
+        <div className="message" data-message={message.id}>
+          <MessageText message={message} />
+          {hasOffer(message) ? (
+            <button
+              type="button"
+              className="strong"
+              onClick={() => {
+                if (message.takeBack === undefined) undo(desk);
+                else message.takeBack();
+                putAway();
+              }}
+            >
+              {words.messageActs.undo}
+            </button>
+          ) : null}
+          <button type="button" className="message-dismiss" onClick={putAway}>
+            <Icon name="close" />
+            <span className="sr-only">{words.messageActs.dismiss}</span>
+          </button>
+        </div>
+      )}
     </div>
   );
 }

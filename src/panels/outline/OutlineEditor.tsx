@@ -1,6 +1,6 @@
 import './outline.css';
 import { useState } from 'react';
-import { commit } from '../../desk/edit.ts';
+import { type Aftermath, commit } from '../../desk/edit.ts';
 import { changeOutline, sheetsOfVehicle } from '../../plan/edits/changeOutline.ts';
 import { ownFault, ownFrom, stretched } from '../../plan/ownOutline.ts';
 import type { Outline, OutlineOf, Sheet } from '../../plan/schema.ts';
@@ -83,9 +83,14 @@ function Editor({ sheet, templates }: { sheet: Sheet; templates: TemplateFiles }
   const close = () => desk.setState({ outlineOf: null });
   const use = () => {
     const outline: Outline = own;
-    const act = shownOn > 1 ? 'outlineOfAll' : 'outline';
+    const others = shownOn > 1;
+    const aftermath: Aftermath = others ? { message: { id: 'sheetsFollowed', params: {}, undo: true } } : {};
     const isSame = JSON.stringify(sheet.outline) === JSON.stringify(outline);
-    if (isSame || commit(desk, act, (plan) => changeOutline(plan, sheet.id, outline))) close();
+    if (
+      isSame ||
+      commit(desk, others ? 'outlineOfAll' : 'outline', (plan) => changeOutline(plan, sheet.id, outline), aftermath)
+    )
+      close();
     else setRefused(true);
   };
   return (

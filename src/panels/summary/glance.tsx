@@ -3,20 +3,21 @@
  * take longer than a frame. What is said of them is compared first, and figures are written into the page by hand.
  */
 import { useLayoutEffect, useRef } from 'react';
-import { useStore } from 'zustand';
 import type { Assessment } from '../../assess/answer.ts';
 import { answerOf } from '../../desk/answer.ts';
+import { answeredPlan } from '../../desk/desk.ts';
 import type { Plan } from '../../plan/schema.ts';
-import { PACES, pacedOf } from '../paced.ts';
-import { useDeskStore } from '../useDesk.ts';
+import { calmOf } from '../calm.ts';
+import { useDesk, useDeskStore } from '../useDesk.ts';
 
 type Look<T> = (answer: Assessment, plan: Plan) => T;
 
-const usePaced = () => pacedOf(useDeskStore(), PACES.figures);
-
 /** What `look` makes of the answer. Drawn anew only when that is another. */
 export function useGlance<T extends string | boolean | null>(look: Look<T>): T {
-  return useStore(usePaced(), ({ plan }) => look(answerOf(plan), plan));
+  return useDesk((state) => {
+    const plan = answeredPlan(state);
+    return look(answerOf(plan), plan);
+  });
 }
 
 interface GlanceProps {
@@ -32,11 +33,11 @@ interface GlanceProps {
 /** A text that follows the answer: nothing is drawn anew for it. */
 export function Glance({ say, className, figure, roomFor = Number.POSITIVE_INFINITY }: GlanceProps) {
   const place = useRef<HTMLSpanElement>(null);
-  const paced = usePaced();
+  const desk = calmOf(useDeskStore());
   useLayoutEffect(() => {
     let said: string | null = null;
     const write = (): void => {
-      const { plan } = paced.getState();
+      const plan = answeredPlan(desk.getState());
       const [element, text] = [place.current, say(answerOf(plan), plan)];
       if (element === null || said === text) return;
       said = text;
@@ -44,7 +45,7 @@ export function Glance({ say, className, figure, roomFor = Number.POSITIVE_INFIN
       element.toggleAttribute('data-long', text.length > roomFor);
     };
     write();
-    return paced.subscribe(write);
-  }, [paced, say, roomFor]);
+    return desk.subscribe(write);
+  }, [desk, say, roomFor]);
   return <span ref={place} className={className} data-figure={figure} />;
 }

@@ -22,6 +22,7 @@ export const messages = {
   handMissing: () =>
     'In der Zeichnung lässt sich noch nichts bewegen: Ein Teil der Seite wurde nicht geladen. Was der Finger tut, geht nicht verloren; bei der nächsten Berührung wird es erneut versucht.',
   planDeleted: (params: MessageParams) => `${nameOf(params)} gelöscht.`,
+  sheetsFollowed: () => 'Der Umriss wurde auf allen Blättern dieses Fahrzeugs geändert.',
   refused: ({ count = 1 }: MessageParams) => `${count} ${count === 1 ? 'Teil' : 'Teile'} abgelehnt.`,
   fileOpened: (params: MessageParams) => `${nameOf(params)} ist offen.`,
   fileSaved: (params: MessageParams) => `${nameOf(params)} als Datei gespeichert.`,

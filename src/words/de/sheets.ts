@@ -12,7 +12,6 @@ export const sheets = {
   remove: 'Blatt löschen',
   removeRefused: 'Etwas darauf oder eine Leitung dorthin ist gesperrt. Erst entsperren.',
   done: 'Fertig',
-  outlineOfAll: 'Der Umriss wurde auf allen Blättern dieses Fahrzeugs geändert.',
 } as const;
 
 export const continuation = {

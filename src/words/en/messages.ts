@@ -23,6 +23,7 @@ export const messages = {
   handMissing: () =>
     'Nothing on the sketch can be moved yet: part of the page could not be loaded. What you do is kept, and the next touch tries again.',
   planDeleted: (params: MessageParams) => `${nameOf(params)} deleted.`,
+  sheetsFollowed: () => 'The outline was changed on every sheet of this vehicle.',
   refused: ({ count = 1 }: MessageParams) => `${count} ${count === 1 ? 'part' : 'parts'} refused.`,
   fileOpened: (params: MessageParams) => `${nameOf(params)} is open.`,
   fileSaved: (params: MessageParams) => `${nameOf(params)} saved as a file.`,

@@ -10,7 +10,6 @@ export const sheets = {
   remove: 'Delete the sheet',
   removeRefused: 'Something on it, or a cable that leads there, is locked. Unlock it first.',
   done: 'Done',
-  outlineOfAll: 'The outline was changed on every sheet of this vehicle.',
 } as const;
 
 export const continuation = {
