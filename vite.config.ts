@@ -60,9 +60,10 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/support/servePage.ts'],
-          // a browser for each processor, and no second chance: a test that passes now and then is a failing test
+          // one more than processors, since a page waits for its frames as long as it works, and no second chance: a test
+          // that passes now and then is a failing test
           fileParallelism: true,
-          maxWorkers: 2,
+          maxWorkers: 3,
           retry: 0,
           testTimeout: BROWSER_TIMEOUT_MS,
           hookTimeout: BROWSER_TIMEOUT_MS,

@@ -24,13 +24,19 @@ const Work = () => (
 
 const FACES = { work: Work, customer: CustomerFace, class: ClassFace } as const;
 
-/** Marks what waits for the finger to rest while it is old, by hand: nothing has to be drawn anew for it. */
-function useOldMarked(place: RefObject<HTMLElement | null>): void {
+/** Marks what is behind the finger, and what waits for it to rest, by hand: nothing has to be drawn anew for it. */
+function useMarkedByHand(place: RefObject<HTMLElement | null>): void {
   const desk = useDeskStore();
   useEffect(() => {
-    const leave = (['findings', 'fields'] as const).map((name) =>
+    const waiting = (['findings', 'fields'] as const).map((name) =>
       pacedOf(desk, PACES[name]).subscribe(({ isOld }) => place.current?.toggleAttribute(`data-${name}-old`, isOld)),
     );
+    const behind = desk.subscribe(({ isBehind }, before) => {
+      if (isBehind === before.isBehind) return;
+      place.current?.toggleAttribute('data-behind', isBehind);
+      place.current?.setAttribute('aria-busy', String(isBehind));
+    });
+    const leave = [...waiting, behind];
     return () => {
       for (const each of leave) each();
     };
@@ -43,24 +49,18 @@ export default function Answer({ isPulled, onPull }: { isPulled: boolean; onPull
   const isAsking = useChoice('figures') === 'hidden' && face === 'class';
   // what is selected is full of figures; the customer's face opens its fields by itself
   const hasSelection = useDesk((state) => state.selection !== null) && face !== 'customer' && !isAsking;
-  const isBehind = useDesk((state) => state.isBehind);
   const place = useRef<HTMLElement>(null);
   // where all of it scrolls as one, what was just selected comes into view; who follows a finding stays with it
   const shownId = useDesk(({ selection, findingId }) => (findingId === null ? selection?.id : undefined));
   useEffect(() => {
     if (shownId !== undefined && place.current !== null) place.current.scrollTop = 0;
   }, [shownId]);
-  useOldMarked(place);
+  useMarkedByHand(place);
   const Face = FACES[face];
   const { summary } = words;
-  const classes = [
-    'answer',
-    isPulled && 'answer-pulled',
-    hasSelection && 'answer-selected',
-    isBehind && 'answer-behind',
-  ];
+  const classes = ['answer', isPulled && 'answer-pulled', hasSelection && 'answer-selected'];
   return (
-    <section ref={place} className={classes.filter(Boolean).join(' ')} aria-label={summary.label} aria-busy={isBehind}>
+    <section ref={place} className={classes.filter(Boolean).join(' ')} aria-label={summary.label}>
       <button type="button" className="answer-pull" aria-expanded={isPulled} onClick={() => onPull(!isPulled)}>
         <Icon name={isPulled ? 'down' : 'up'} />
         <span className="sr-only">{isPulled ? summary.pullDown : summary.pullUp}</span>

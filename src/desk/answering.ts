@@ -27,8 +27,12 @@ export const BEHIND_MS = 250;
 /** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
 const PACE_MS = 150;
 
-/** So long an answer waits for the next draft, to be drawn together with it and not in a frame of its own, ms. */
-export const TOGETHER_MS = 80;
+/**
+ * An answer waits for the next draft, to be drawn together with it and not in a frame of its own: half as long again as
+ * the two drafts before were apart, ms, within these bounds.
+ */
+export const TOGETHER = { leastMs: 40, mostMs: 160 } as const;
+const LONGER = 1.5;
 
 /** The hand has been still so long: the plan is told before the next gesture needs to, ms. */
 const STILL_MS = 300;
@@ -43,6 +47,9 @@ export class Answering {
   /** A draft whose answer has come and is not shown yet, and until when. */
   #waiting: Plan | null = null;
   #soon: ReturnType<typeof setTimeout> | undefined;
+  /** When the last draft of the gesture came, and how long after the one before. */
+  #cameAtMs: number | null = null;
+  #apartMs = 0;
   /** Gestures that have ended: an answer to one of them is kept, and not shown. */
   #gesture = 0;
   /** The answer before, of which parts that read the same are kept. */
@@ -85,10 +92,13 @@ export class Answering {
     const state = this.desk.getState();
     if (state.draft === null) {
       this.#gesture += 1;
+      this.#cameAtMs = null;
       this.#callOffWaiting();
       this.#wait(false);
       return;
     }
+    const nowMs = Date.now();
+    [this.#apartMs, this.#cameAtMs] = [nowMs - (this.#cameAtMs ?? nowMs), nowMs];
     // until the first answer, that of the plan before
     if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
     else this.#showWaiting();
@@ -162,7 +172,8 @@ export class Answering {
   #showSoon(draft: Plan): void {
     this.#callOffWaiting();
     this.#waiting = draft;
-    this.#soon = setTimeout(() => this.#showWaiting(), TOGETHER_MS);
+    const waitMs = Math.max(TOGETHER.leastMs, Math.min(TOGETHER.mostMs, LONGER * this.#apartMs));
+    this.#soon = setTimeout(() => this.#showWaiting(), waitMs);
   }
 
   #callOffWaiting(): void {

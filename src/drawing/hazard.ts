@@ -35,8 +35,8 @@ function firstPart(points: readonly Point[], share: number): Point[] {
  * tape); on the sheet the same share of the drawn line is striped, beginning at the source.
  */
 export function drawHazards(plan: Plan, sheetId: string, answer: Assessment): HazardShape[] {
-  return runBriefs(answer).flatMap((of) => {
-    if (!(of.unprotectedM > 0)) return [];
+  const bare = runBriefs(answer).filter(({ unprotectedM }) => unprotectedM > 0);
+  return bare.flatMap((of) => {
     const run = runById(plan, of.runId);
     if (run?.sheetId !== sheetId) return [];
     const source = answer.sources.find(({ runIds }) => runIds.includes(run.id));

@@ -22,7 +22,7 @@ export interface Pace {
  * for after it has. Large figures are glanced at, and come with each answer (`summary/glance.tsx`).
  */
 export const PACES = {
-  findings: { restMs: 400, mostMs: 1_000 },
+  findings: { restMs: 400, mostMs: 2_000 },
   fields: { restMs: 400, mostMs: Number.POSITIVE_INFINITY },
 } as const satisfies Record<string, Pace>;
 

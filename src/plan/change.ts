@@ -60,8 +60,9 @@ export function withChange(before: Plan, { fittings, runs, ...rest }: PlanChange
 }
 
 const isAlikeList = (before: readonly object[], after: readonly object[]): boolean =>
-  before.length === after.length &&
-  before.every((one, place) => one === after[place] || JSON.stringify(one) === JSON.stringify(after[place]));
+  before === after ||
+  (before.length === after.length &&
+    before.every((one, place) => one === after[place] || JSON.stringify(one) === JSON.stringify(after[place])));
 
 /** Whether two plans say the same, though one was made anew: of what is the same object nothing is read. */
 export function isAlike(before: Plan, after: Plan): boolean {

@@ -1,6 +1,6 @@
 import type { Context } from 'konva/lib/Context';
 import type { Shape as KonvaShape } from 'konva/lib/Shape';
-import { memo, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { memo, type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
 import { seenStretch } from '../drawing/hazard.ts';
@@ -42,12 +42,11 @@ function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: Vie
   const stripes = live.shown.hazards.map(({ points }) => pointsOfFlat(points));
   const reachM = (2 * view.halfPlatePx) / view.frame.scale;
   // most plates are far from every stripe: a box tells so at less cost than a distance
-  const near = stripes.flatMap((stripe) => {
-    const box = boundsOf(stripe);
-    return box === null ? [] : [{ stripe, box: growBox(box, reachM) }];
-  });
-  const isPassed = (at: Point) => near.some(({ stripe, box }) => boxHolds(box, at) && isPassing(stripe, at, reachM));
-  return live.shown.fittings.filter(({ fittingId, at }) => over.has(fittingId) || isPassed(at));
+  const box = boundsOf(stripes.flat());
+  const around = box === null ? null : growBox(box, reachM);
+  const isPassed = (at: Point) =>
+    around !== null && boxHolds(around, at) && stripes.some((stripe) => isPassing(stripe, at, reachM));
+  return live.shown.fittings.filter(({ fittingId, at }) => isPassed(at) || over.has(fittingId));
 }
 
 const isPassing = (stripe: readonly Point[], at: Point, reachM: number): boolean =>
@@ -112,10 +111,19 @@ const StillThings = memo(function StillThings({ scene, view }: Pick<LayerProps, 
   );
 });
 
+/** Paints the layer of a shape that is alone on it, at once: there is nothing else to be gone through. */
+function repaint(shape: KonvaShape | null, paint: Paint): void {
+  const context = shape?.getLayer()?.getContext();
+  if (context === undefined) return;
+  context.clear();
+  context.save();
+  paint(context._context);
+  context.restore();
+}
+
 /** Hears of every frame by itself and paints it at once, within that frame: nothing is drawn anew around it. */
 const LiveThings = memo(function LiveThings({ table, scene, marked, view }: LayerProps) {
   const shape = useRef<KonvaShape>(null);
-  useEffect(() => paintWithFrames(table, () => shape.current?.getLayer()?.drawScene()), [table]);
   const paint = useMemo(
     () => (context: CanvasRenderingContext2D) => {
       const { desk, seen, late } = table;
@@ -125,6 +133,11 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
     },
     [table, scene, marked, view],
   );
+  const newest = useRef(paint);
+  useLayoutEffect(() => {
+    newest.current = paint;
+  });
+  useEffect(() => paintWithFrames(table, () => repaint(shape.current, newest.current)), [table]);
   return <Painted paint={paint} shape={shape} />;
 });
 

@@ -1,4 +1,5 @@
 /** What stands beside the finger as text of the page, changed by hand: it moves with every frame. */
+import { textIn } from '../look/textIn.ts';
 import type { FingerShown } from './fingerShown.ts';
 import type { LiveFigure } from './liveFigures.ts';
 import { Loupe } from './loupe.ts';
@@ -6,8 +7,8 @@ import type { Palette } from './palette.ts';
 
 interface Row {
   readonly element: HTMLElement;
-  readonly name: HTMLElement;
-  readonly value: HTMLElement;
+  readonly name: Text;
+  readonly value: Text;
   said: LiveFigure;
 }
 
@@ -70,8 +71,8 @@ export class FingerSheet {
     for (const [place, figure] of figures.entries()) {
       const row = this.#rows[place] ?? this.#addRow();
       const { said } = row;
-      if (said.name !== figure.name) row.name.textContent = figure.name;
-      if (said.value !== figure.value) row.value.textContent = figure.value;
+      if (said.name !== figure.name) row.name.data = figure.name;
+      if (said.value !== figure.value) row.value.data = figure.value;
       if (said.isHazard !== figure.isHazard) row.element.dataset.hazard = String(figure.isHazard);
       row.said = figure;
     }
@@ -89,7 +90,12 @@ export class FingerSheet {
     element.append(name, value);
     // the note, where there is one, stays last
     this.#list.insertBefore(element, this.#noteSaid === null ? null : this.#note);
-    const row: Row = { element, name, value, said: { name: '', value: '', isHazard: false } };
+    const row: Row = {
+      element,
+      name: textIn(name),
+      value: textIn(value),
+      said: { name: '', value: '', isHazard: false },
+    };
     this.#rows.push(row);
     return row;
   }

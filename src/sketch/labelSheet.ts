@@ -1,4 +1,5 @@
 /** Labels as text of the page over a pane, changed by hand: a frame of a drag moves a few of them, and touches no other. */
+import { textIn } from '../look/textIn.ts';
 import type { PlacedLabel } from './labelLayout.ts';
 
 interface Look {
@@ -10,7 +11,8 @@ interface Look {
 /** A text of a label, and what it says: to read that from the page again costs more than to keep it. */
 interface Line {
   readonly element: HTMLElement;
-  text: string;
+  readonly text: Text;
+  said: string;
 }
 
 interface Shown {
@@ -20,39 +22,44 @@ interface Shown {
   placed: PlacedLabel;
   isSelected: boolean;
   scale: number;
-  /** What of its look is in the page already. */
+  /** Where it stands in the page already, */
+  place: string;
+  /** and what of its look is there. */
   look: string;
   /** Of the list in which it stood last. */
   round: number;
 }
 
 function say(line: Line, text: string): void {
-  if (line.text === text) return;
-  line.text = text;
-  line.element.textContent = text;
-  line.element.hidden = text === '';
+  if (line.said === text) return;
+  if ((line.said === '') !== (text === '')) line.element.hidden = text === '';
+  line.said = text;
+  line.text.data = text;
 }
 
 function lineOf(className: string): Line {
   const element = document.createElement('span');
   element.className = className;
   element.hidden = true;
-  return { element, text: '' };
+  return { element, text: textIn(element), said: '' };
 }
 
-function made(): Pick<Shown, 'element' | 'title' | 'figures' | 'look'> {
+function made(): Pick<Shown, 'element' | 'title' | 'figures' | 'place' | 'look'> {
   const element = document.createElement('div');
   element.className = 'sketch-label';
   const [title, figures] = [lineOf('sketch-label-title'), lineOf('sketch-label-figures')];
   element.append(title.element, figures.element);
-  return { element, title, figures, look: '' };
+  return { element, title, figures, place: '', look: '' };
 }
 
 /** Writes into the page what of a label is not there already. */
 function write(shown: Shown): void {
   const { element, title, figures, placed, isSelected, scale } = shown;
   const { label, xPx, yPx, widthPx } = placed;
-  element.style.transform = `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`;
+  const place = `translate(${xPx}px, ${yPx}px) translate(-50%, -50%)`;
+  // most labels stand where they stood: another answer has other figures for them
+  if (place !== shown.place) element.style.transform = place;
+  shown.place = place;
   const maxWidth = `${widthPx + 12 * scale}px`;
   const look = `${label.kind} ${label.isProposed} ${isSelected} ${maxWidth}`;
   // most labels that move are the same but for their place
@@ -68,8 +75,12 @@ function write(shown: Shown): void {
   say(figures, label.figures);
 }
 
+/** So many that have no room now are kept: what moves takes a label's room for a frame or two. */
+const MOST_AWAY = 64;
+
 export class LabelSheet {
   readonly #shown = new Map<string, Shown>();
+  readonly #away = new Map<string, Shown>();
   #list: readonly PlacedLabel[] = [];
   #look: Look = { selectedId: null, scale: 1 };
   #round = 0;
@@ -86,17 +97,21 @@ export class LabelSheet {
       const { kind, id, key } = placed.label;
       this.#showOne(key, { placed, isSelected: kind !== 'hazard' && id === selectedId, scale, round: this.#round });
     }
-    for (const [key, { element, round }] of this.#shown) {
-      if (round === this.#round) continue;
-      element.remove();
-      this.#shown.delete(key);
-    }
+    for (const [key, shown] of this.#shown) if (shown.round !== this.#round) this.#takeAway(key, shown);
+  }
+
+  #takeAway(key: string, shown: Shown): void {
+    shown.element.remove();
+    this.#shown.delete(key);
+    if (this.#away.size >= MOST_AWAY) this.#away.clear();
+    this.#away.set(key, shown);
   }
 
   #showOne(key: string, now: Pick<Shown, 'placed' | 'isSelected' | 'scale' | 'round'>): void {
     const before = this.#shown.get(key);
     if (before === undefined) {
-      const shown = { ...made(), ...now };
+      const shown = Object.assign(this.#away.get(key) ?? made(), now);
+      this.#away.delete(key);
       write(shown);
       this.#shown.set(key, shown);
       this.sheet.append(shown.element);

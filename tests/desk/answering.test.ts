@@ -3,7 +3,7 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { answerOf, loadAssess } from '../../src/desk/answer.ts';
-import { Answering, BEHIND_MS, TOGETHER_MS } from '../../src/desk/answering.ts';
+import { Answering, BEHIND_MS, TOGETHER } from '../../src/desk/answering.ts';
 import { answeredPlan, createDesk, type Desk, shownPlan } from '../../src/desk/desk.ts';
 import {
   beginGesture,
@@ -69,7 +69,7 @@ class Bench {
 
   /** So long that an answer that has come is shown, though no draft comes any more. */
   frame(): void {
-    this.wait(TOGETHER_MS);
+    this.wait(TOGETHER.mostMs);
   }
 
   /** The oldest question is answered, and shown while the finger rests. */
@@ -117,7 +117,7 @@ describe('the draft of a gesture', () => {
     bench.begin();
     const first = bench.drag(3);
     bench.assistant.reply();
-    bench.wait(TOGETHER_MS - 1);
+    bench.wait(TOGETHER.leastMs - 1);
     expect(bench.answered).toBe(bench.state.plan);
     bench.wait(1);
     expect(bench.answered).toBe(first);
@@ -135,6 +135,30 @@ describe('the draft of a gesture', () => {
     expect(new Set(sets)).toEqual(new Set([2.8]));
     bench.settle();
     expect(bench.answered).toBe(third);
+  });
+
+  it('waits longer for the next draft of a slower finger, and not for ever', () => {
+    const shownAfterMs = (apartMs: number): number => {
+      const bench = new Bench();
+      bench.begin();
+      bench.drag(3);
+      bench.settle();
+      bench.wait(1_000);
+      const draft = bench.drag(2.9);
+      bench.wait(apartMs);
+      bench.drag(2.8);
+      bench.assistant.reply();
+      let waitedMs = 0;
+      while (bench.answered !== draft && waitedMs < 1_000) {
+        bench.wait(1);
+        waitedMs += 1;
+      }
+      bench.answering.stop();
+      return waitedMs;
+    };
+    expect(shownAfterMs(16)).toBe(40);
+    expect(shownAfterMs(80)).toBe(120);
+    expect(shownAfterMs(140)).toBe(160);
   });
 
   it('is asked about one at a time, the newest next: those between are left out', () => {

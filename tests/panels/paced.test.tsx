@@ -65,7 +65,7 @@ describe('what panels show', () => {
     expect(paced.getState().plan).toBe(desk.getState().plan);
   });
 
-  it('that is read waits for the finger to rest, findings for a second at most', () => {
+  it('that is read waits for the finger to rest, findings for two seconds at most', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
     const [findings, fields] = [pacedOf(desk, PACES.findings), pacedOf(desk, PACES.fields)];
     const shown = { findings: 0, fields: 0 };
@@ -83,10 +83,10 @@ describe('what panels show', () => {
         vi.advanceTimersByTime(16);
       }
     };
-    drag(960);
+    drag(1_952);
     expect(shown).toEqual({ findings: 0, fields: 0 });
     expect(areOld()).toEqual([true, true]);
-    drag(1_120);
+    drag(2_112);
     expect(shown).toEqual({ findings: 2, fields: 0 });
     vi.advanceTimersByTime(400);
     expect(shown).toEqual({ findings: 3, fields: 1 });

@@ -1,4 +1,4 @@
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Gesture } from '../../src/sketch/input/gestures.ts';
 import { Input, LONG_PRESS_MS, SLOP_PX } from '../../src/sketch/input/input.ts';
 import { drag, HandClock, send, tap } from './support/finger.ts';
@@ -21,6 +21,8 @@ beforeEach(() => {
   input.attach(element, 'left');
   input.attach(other, 'right');
 });
+// a finger that a test leaves on the glass is none of the next one's
+afterEach(() => input.takeAway());
 
 describe('one finger', () => {
   it('that comes down and lifts is a press and a tap', () => {
@@ -32,6 +34,28 @@ describe('one finger', () => {
       { kind: 'press', surface: 'left', at: { xPx: 10, yPx: 20 }, device: 'touch' },
       { kind: 'tap', surface: 'left', at: { xPx: 10, yPx: 20 } },
     ]);
+  });
+
+  it('moves unheard by the rest of the page while it is down, and only then', () => {
+    const page = vi.fn();
+    for (const type of ['pointermove', 'mousemove', 'touchmove']) document.body.addEventListener(type, page);
+    const echo = () => {
+      for (const type of ['mousemove', 'touchmove']) element.dispatchEvent(new Event(type, { bubbles: true }));
+    };
+    send(element, 'pointermove', 5, 5);
+    echo();
+    expect(page).toHaveBeenCalledTimes(3);
+    send(element, 'pointerdown', 10, 10);
+    send(element, 'pointermove', 60, 10);
+    echo();
+    // another pointer, which is none of ours
+    send(element, 'pointermove', 60, 10, { id: 9 });
+    expect(page).toHaveBeenCalledTimes(4);
+    send(element, 'pointerup', 60, 10);
+    expect(kinds()).toEqual(['press', 'dragStart', 'dragEnd']);
+    send(element, 'pointermove', 5, 5);
+    echo();
+    expect(page).toHaveBeenCalledTimes(7);
   });
 
   it('that trembles within the slop still taps', () => {

@@ -1,9 +1,12 @@
 import { useCallback } from 'react';
 import type { Assessment } from '../../assess/answer.ts';
+import { answerOf } from '../../desk/answer.ts';
+import { answeredPlan } from '../../desk/desk.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
+import { useDeskStore } from '../useDesk.ts';
 import { useOpenWhy } from '../why/useWhy.ts';
 import { Glance, useGlance } from './glance.tsx';
 import { governsOf, LARGE_FIGURES, type LargeFigureId, valueSaid } from './largeFigures.ts';
@@ -22,23 +25,24 @@ const SHORT = 9;
 function LargeFigure({ id }: { id: LargeFigureId }) {
   const openWhy = useOpenWhy();
   const help = useTerm();
-  const why = useGlance(({ figures }) => figures[id].why);
+  const desk = useDeskStore();
+  const hasWhy = useGlance(({ figures }) => figures[id].why !== null);
   const isHazard = useGlance(({ figures }) => id === 'unprotected' && Number(figures[id].value) > 0);
   const sayValue = useCallback((answer: Assessment, plan: Plan) => valueSaid(id, answer, plan), [id]);
   const sayGoverns = useCallback((answer: Assessment, plan: Plan) => governsOf(id, answer, plan), [id]);
   const label = words.summary[id];
+  // which reason it is changes under a finger, and matters when it is asked for
+  const ask = () => {
+    const { why } = answerOf(answeredPlan(desk.getState())).figures[id];
+    if (why !== null) openWhy(why, label);
+  };
   return (
     <li className={isHazard ? 'figure-hazard' : undefined}>
       <div className="figure-label">
         <Term id={TERMS[id]} help={help} word={label} />
       </div>
       <TermNote help={help} />
-      <button
-        type="button"
-        className="figure-large"
-        disabled={why === null}
-        onClick={() => why !== null && openWhy(why, label)}
-      >
+      <button type="button" className="figure-large" disabled={!hasWhy} onClick={ask}>
         <span className="sr-only">{label}</span>
         <Glance className="figure-value" figure={id} say={sayValue} roomFor={SHORT} />
         <Glance className="figure-governs" say={sayGoverns} />

@@ -6,6 +6,7 @@ import { useLayoutEffect, useRef } from 'react';
 import type { Assessment } from '../../assess/answer.ts';
 import { answerOf } from '../../desk/answer.ts';
 import { answeredPlan } from '../../desk/desk.ts';
+import { textIn } from '../../look/textIn.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { calmOf } from '../calm.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
@@ -35,14 +36,18 @@ export function Glance({ say, className, figure, roomFor = Number.POSITIVE_INFIN
   const place = useRef<HTMLSpanElement>(null);
   const desk = calmOf(useDeskStore());
   useLayoutEffect(() => {
-    let said: string | null = null;
+    const element = place.current;
+    if (element === null) return;
+    const text = textIn(element);
+    let isLong: boolean | null = null;
     const write = (): void => {
       const plan = answeredPlan(desk.getState());
-      const [element, text] = [place.current, say(answerOf(plan), plan)];
-      if (element === null || said === text) return;
-      said = text;
-      element.textContent = text;
-      element.toggleAttribute('data-long', text.length > roomFor);
+      const said = say(answerOf(plan), plan);
+      if (text.data === said && isLong !== null) return;
+      text.data = said;
+      if (isLong === said.length > roomFor) return;
+      isLong = said.length > roomFor;
+      element.toggleAttribute('data-long', isLong);
     };
     write();
     return desk.subscribe(write);

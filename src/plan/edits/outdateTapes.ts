@@ -1,4 +1,4 @@
-import { fittingById, runById } from '../byId.ts';
+import { fittingById, runById, runsAt } from '../byId.ts';
 import { drawnLengthOf, drawnM, drawnUncertaintyM } from '../drawnLength.ts';
 import type { Fitting, Plan, Run } from '../schema.ts';
 
@@ -26,15 +26,16 @@ function changedFittings(before: Plan, after: Plan): ReadonlySet<string> {
 export function outdateTapes(before: Plan, after: Plan): Plan {
   if (after === before) return after;
   const moved = changedFittings(before, after);
-  const isOutdated = (run: Run, place: number): boolean => {
+  const isOutdated = (run: Run): boolean => {
     if (run.tapedM === null || run.tapedAs === 'outdated') return false;
-    // most runs lie as they lay, and are not measured: a finger that drags asks with every move
     const isMoved = moved.has(run.from.fittingId) || moved.has(run.to.fittingId);
-    const was = before.runs[place] === run ? run : runById(before, run.id);
+    const was = runById(before, run.id);
     if (was === undefined || run.tapedM !== was.tapedM || (was === run && !isMoved)) return false;
     return hasLeft(run.tapedM, drawn(before, was), drawn(after, run));
   };
-  const ids = new Set(after.runs.filter(isOutdated).map(({ id }) => id));
+  // a finger that drags asks with every move: where the runs are as they were, those at what was moved are all there are
+  const asked = after.runs === before.runs ? [...moved].flatMap((id) => runsAt(after, id)) : after.runs;
+  const ids = new Set(asked.filter(isOutdated).map(({ id }) => id));
   if (ids.size === 0) return after;
   return { ...after, runs: after.runs.map((run) => (ids.has(run.id) ? { ...run, tapedAs: 'outdated' } : run)) };
 }

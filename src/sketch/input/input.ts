@@ -24,10 +24,15 @@ const ON_TIME_MS = 16;
 const LATE_MS = 100;
 const MIDDLE_BUTTON = 1;
 
+/** What a browser tells of one and the same move beside the move itself. */
+const ECHOES = ['mousemove', 'touchmove'] as const;
+
 export class Input<S extends string> {
   #state: InputState = 'idle';
   #fingers: Finger[] = [];
   #surface: S | null = null;
+  /** Ends the hearing of moves. */
+  #hearing: AbortController | null = null;
   #callOffLongPress: () => void = () => undefined;
 
   constructor(
@@ -42,14 +47,12 @@ export class Input<S extends string> {
   /** Listens on a pane; answers how to stop. */
   attach(element: HTMLElement, surface: S): () => void {
     const down = (event: PointerEvent) => this.#down(event, element, surface);
-    const move = (event: PointerEvent) => this.#move(event);
     const up = (event: PointerEvent) => this.#up(event);
     const lost = (event: PointerEvent) => this.#lost(event.pointerId);
     const wheel = (event: WheelEvent) => this.#wheel(event, surface);
     const still = (event: Event) => event.preventDefault();
     const options = { passive: false } as const;
     element.addEventListener('pointerdown', down);
-    element.addEventListener('pointermove', move);
     element.addEventListener('pointerup', up);
     element.addEventListener('pointercancel', lost);
     element.addEventListener('lostpointercapture', lost);
@@ -58,7 +61,6 @@ export class Input<S extends string> {
     return () => {
       this.takeAway();
       element.removeEventListener('pointerdown', down);
-      element.removeEventListener('pointermove', move);
       element.removeEventListener('pointerup', up);
       element.removeEventListener('pointercancel', lost);
       element.removeEventListener('lostpointercapture', lost);
@@ -80,8 +82,7 @@ export class Input<S extends string> {
    */
   adopt(event: PointerEvent, element: HTMLElement, surface: S, from: ClientPoint): void {
     const finger = { pointerId: event.pointerId, device: deviceOf(event), from, at: pointOf(event) };
-    this.#fingers.push(finger);
-    capture(element, event.pointerId);
+    this.#hold(finger, element);
     this.#surface = surface;
     this.#state = 'dragging';
     this.#tellDrag('dragStart', event, finger);
@@ -97,12 +98,22 @@ export class Input<S extends string> {
       this.#drop();
       this.#fingers = [];
     }
-    this.#fingers.push({ pointerId: event.pointerId, device, from: point, at: point });
-    capture(element, event.pointerId);
+    this.#hold({ pointerId: event.pointerId, device, from: point, at: point }, element);
     const isFirst = this.#fingers.length === 1;
     if (isFirst) this.#surface = surface;
     if (!isFirst || (event.pointerType === 'mouse' && event.button === MIDDLE_BUTTON)) this.#grasp();
     else this.#press(event);
+  }
+
+  #hold(finger: Finger, element: HTMLElement): void {
+    this.#fingers.push(finger);
+    capture(element, finger.pointerId);
+    if (this.#hearing !== null) return;
+    this.#hearing = new AbortController();
+    // before the rest of the page, which need not hear of it: a drag that is heard by all of it takes twice the time
+    const options = { capture: true, passive: true, signal: this.#hearing.signal };
+    window.addEventListener('pointermove', (event) => this.#move(event), options);
+    for (const echo of ECHOES) window.addEventListener(echo, (event) => event.stopPropagation(), options);
   }
 
   #press(event: PointerEvent): void {
@@ -124,6 +135,7 @@ export class Input<S extends string> {
   #move(event: PointerEvent): void {
     const finger = this.#fingers.find(({ pointerId }) => pointerId === event.pointerId);
     if (finger === undefined) return;
+    event.stopPropagation();
     if (isPalm(event)) {
       this.#lost(event.pointerId);
       return;
@@ -207,6 +219,8 @@ export class Input<S extends string> {
 
   #rest(): void {
     if (this.#fingers.length > 0) return;
+    this.#hearing?.abort();
+    this.#hearing = null;
     this.#state = 'idle';
     this.#surface = null;
   }

@@ -7,6 +7,7 @@ import { moveFitting } from '../../../plan/edits/moveFitting.ts';
 import { slideFitting } from '../../../plan/edits/slideFitting.ts';
 import type { Plan, Point } from '../../../plan/schema.ts';
 import { INLINE_KINDS } from '../../../plan/terminals.ts';
+import { remembered } from '../../remembered.ts';
 import { nearestRun } from '../nearestRun.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import type { Aim, Workbench } from '../workbench.ts';
@@ -53,8 +54,11 @@ function editFor(
   return { edit: (from) => moveFitting(from, fittingId, at, bench.sheetId), splits: null };
 }
 
-/** The cable in which a fuse or pass-through sits, as one line; empty when it sits in none that it may slide along. */
-function cableOf(plan: Plan, fittingId: string): readonly Point[] {
+/**
+ * The cable in which a fuse or pass-through sits, as one line; empty when it sits in none that it may slide along. The
+ * same for all moves of a gesture.
+ */
+const cableOf = remembered((plan: Plan, fittingId: string): readonly Point[] => {
   const fitting = fittingById(plan, fittingId);
   const [first, second, ...others] = runsAt(plan, fittingId);
   if (
@@ -67,4 +71,4 @@ function cableOf(plan: Plan, fittingId: string): readonly Point[] {
     return [];
   if (first.locked || second.locked) return [];
   return cableThrough(plan, fitting, first, second)?.points ?? [];
-}
+});
