@@ -1,6 +1,10 @@
-/** The desk as panels hear of it: a frame of a drag that is not answered for yet is none of their business. */
+/**
+ * The desk as panels hear of it: a frame of a drag that is not answered for yet is none of their business. Of one that is
+ * they hear a frame later: the finger comes first, and the sketch has its own work with an answer.
+ */
 import type { StoreApi } from 'zustand/vanilla';
 import type { Desk, DeskState } from '../desk/desk.ts';
+import { type Frames, pageFrames } from '../desk/frames.ts';
 
 type Calm = Pick<StoreApi<DeskState>, 'getState' | 'getInitialState' | 'subscribe'>;
 type Listener = Parameters<Calm['subscribe']>[0];
@@ -11,12 +15,22 @@ function isNextFrame(now: DeskState, before: DeskState): boolean {
   return (Object.keys(now) as (keyof DeskState)[]).every((name) => name === 'draft' || now[name] === before[name]);
 }
 
-function calm(desk: Desk): Calm {
+export function calm(desk: Desk, frames: Frames = pageFrames): Calm {
   const listeners = new Set<Listener>();
+  let heard = desk.getState();
+  let callOff: (() => void) | null = null;
+  const tell = (): void => {
+    callOff?.();
+    callOff = null;
+    const [now, before] = [desk.getState(), heard];
+    heard = now;
+    for (const listener of listeners) listener(now, before);
+  };
   // one ear for all of them: each frame would have to ask each otherwise
   desk.subscribe((now, before) => {
     if (isNextFrame(now, before)) return;
-    for (const listener of listeners) listener(now, before);
+    if (now.draft === null || before.draft === null) tell();
+    else callOff ??= frames(tell);
   });
   return {
     getState: desk.getState,

@@ -44,9 +44,10 @@ function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: Vie
   // most plates are far from every stripe: a box tells so at less cost than a distance
   const box = boundsOf(stripes.flat());
   const around = box === null ? null : growBox(box, reachM);
-  const isPassed = (at: Point) =>
-    around !== null && boxHolds(around, at) && stripes.some((stripe) => isPassing(stripe, at, reachM));
-  return live.shown.fittings.filter(({ fittingId, at }) => isPassed(at) || over.has(fittingId));
+  return live.shown.fittings.filter(({ fittingId, at }) => {
+    const isNear = around !== null && boxHolds(around, at) && stripes.some((stripe) => isPassing(stripe, at, reachM));
+    return isNear || over.has(fittingId);
+  });
 }
 
 const isPassing = (stripe: readonly Point[], at: Point, reachM: number): boolean =>

@@ -115,7 +115,10 @@ async function drop(page: Page, plan: Plan): Promise<void> {
   await drawn(page);
 }
 
-/** JavaScript time of each frame, ms, of a drag from the middle of `box` in a small circle, one move for each frame. */
+/**
+ * JavaScript time of each frame, ms, of a drag from `middle` in a small circle: a move as soon as the one before has been
+ * heard, which is with the next frame. Asking the page whether it has drawn would be script in it too.
+ */
 async function dragged(browser: Browser, page: Page, middle: { x: number; y: number }): Promise<number[]> {
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
@@ -123,7 +126,6 @@ async function dragged(browser: Browser, page: Page, middle: { x: number; y: num
   const step = async (index: number) => {
     const angle = (index * Math.PI) / 15;
     await page.mouse.move(middle.x + 60 * Math.sin(angle), middle.y + 40 * (1 - Math.cos(angle)));
-    await drawn(page);
   };
   // a finger moves on whether or not the page has heard that it came down
   await Promise.all([page.mouse.down(), step(1)]);
