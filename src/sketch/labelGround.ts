@@ -52,7 +52,7 @@ const boxAround = ([a, b]: Segment): Box => ({
 });
 
 /** What the pane itself writes: its title above left, its scale below right. About as large as they come, px. */
-const TITLE = { w: 176, h: 52 } as const;
+const TITLE = { w: 180, h: 52 } as const;
 const SCALE = { w: 190, h: 36 } as const;
 
 const corners = ({ widthPx, heightPx }: PaneSize, scale: number): Box[] => [

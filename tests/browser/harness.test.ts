@@ -4,7 +4,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { axe, COLOUR_RULES } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
-import { clipped, overlaps, sidewaysScroll, smallTargets } from '../support/layout.ts';
+import { clipped, crowded, overlaps, sidewaysScroll, smallTargets, torn } from '../support/layout.ts';
 import { readRecords, untilText } from '../support/reading.ts';
 
 /**
@@ -81,6 +81,7 @@ describe('layout checks', () => {
     expect(await overlaps(page)).toEqual([]);
     expect(await clipped(page)).toEqual([]);
     expect(await smallTargets(page)).toEqual([]);
+    expect(await crowded(page)).toEqual([]);
     expect(await sidewaysScroll(page)).toEqual([]);
   });
 
@@ -113,6 +114,31 @@ describe('layout checks', () => {
     expect(await smallTargets((await show('<button style="width: 43px">A</button>')).page)).toHaveLength(1);
     const labelled = '<label style="display: block; height: 48px"><input type="checkbox"> Taped</label>';
     expect(await smallTargets((await show(labelled)).page)).toEqual([]);
+  });
+
+  it('smallTargets: under 56 px where fingers are big', async () => {
+    const button = (px: number) =>
+      `<div data-fingers="big"><button style="width: ${px}px; height: 60px">A</button></div>`;
+    expect(await smallTargets((await show(button(50))).page)).toHaveLength(1);
+    expect(await smallTargets((await show(button(56))).page)).toEqual([]);
+  });
+
+  it('crowded: two controls less than 8 px apart, but not two that only tell', async () => {
+    const pair = (px: number, look = '') => {
+      const button = (left: number) => `<button class="${look}" style="left: ${left}px; width: 60px">A</button>`;
+      return `${button(0)}${button(60 + px)}`;
+    };
+    expect(await crowded((await show(pair(6))).page)).toHaveLength(1);
+    expect(await crowded((await show(pair(0))).page)).toHaveLength(1);
+    expect(await crowded((await show(pair(8))).page)).toEqual([]);
+    expect(await crowded((await show(pair(0, 'figure'))).page)).toEqual([]);
+  });
+
+  it('torn: a word parted at the end of a line, but not where a hyphen may be', async () => {
+    const narrow = (text: string) => `<p style="width: 100px; overflow-wrap: anywhere">${text}</p>`;
+    expect(await torn((await show(narrow('Hauptsicherungshalter'))).page)).toHaveLength(1);
+    expect(await torn((await show(narrow('Haupt\u00adsicherungs\u00adhalter'))).page)).toEqual([]);
+    expect(await torn((await show(narrow('two words of it'))).page)).toEqual([]);
   });
 
   it('sidewaysScroll: something wider than the screen, or than the panel it is in', async () => {

@@ -106,7 +106,7 @@ describe('each trade word is explained where it first stands', () => {
   it('one word of a table is explained at a time', async () => {
     renderPanel(runs(), plan);
     fireEvent.click(screen.getByRole('button', { name: 'Gauge' }));
-    fireEvent.click(screen.getByRole('button', { name: 'Current' }));
+    fireEvent.click(screen.getByRole('button', { name: 'Cur\u00adrent' }));
     expect((await screen.findAllByRole('note')).length).toBe(1);
     expect(await screen.findByText(glossary.ampacity.word, { selector: 'b' })).toBeTruthy();
   });

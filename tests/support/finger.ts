@@ -88,6 +88,12 @@ export class Finger {
     await this.send('touchMove', this.onGlass, SIDE_OF_HAND_PX);
   }
 
+  /** The side of the hand comes down at once, as beside a pen. */
+  async palm(at: Place, id = 1): Promise<void> {
+    this.onGlass.set(id, at);
+    await this.send('touchStart', this.onGlass, SIDE_OF_HAND_PX);
+  }
+
   async tap(at: Place): Promise<void> {
     await this.down(at);
     await this.up();
@@ -96,6 +102,14 @@ export class Finger {
   async drag(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {
     await this.down(from);
     await this.move(to, steps);
+    await this.up();
+  }
+
+  /** Along a line of places, from the first to the last. */
+  async stroke([first, ...rest]: readonly Place[]): Promise<void> {
+    if (first === undefined) throw new Error('A stroke goes from somewhere.');
+    await this.down(first);
+    for (const place of rest) await this.move(place, 1);
     await this.up();
   }
 

@@ -3,11 +3,17 @@ export interface LayoutFaults {
   readonly overlapping: string[];
   readonly clipped: string[];
   readonly small: string[];
+  readonly crowded: string[];
+  /** Words that a line break parts where no hyphen may be. */
+  readonly torn: string[];
   readonly sideways: string[];
 }
 
 interface Wanted {
-  readonly leastTargetPx: number;
+  /** The least width and height of a control, CSS px; where the page has big fingers, the second. */
+  readonly leastTargetPx: { readonly fine: number; readonly big: number };
+  /** The least way from one control to the next, CSS px. */
+  readonly leastGapPx: number;
   readonly within?: string | undefined;
 }
 
@@ -18,7 +24,7 @@ interface Wanted {
  * open only what is in it is looked at: it lies over the page, and goes before that is reached; `inert` parts are left out likewise. `within` names
  * what lies over the page without being a dialog: then only that is looked at.
  */
-export function measureLayout({ leastTargetPx, within }: Wanted): LayoutFaults {
+export function measureLayout({ leastTargetPx, leastGapPx, within }: Wanted): LayoutFaults {
   /** Layout rounds to device pixels; a fault is more than that. */
   const SLACK_PX = 1;
   const CONTROLS = [
@@ -165,6 +171,26 @@ export function measureLayout({ leastTargetPx, within }: Wanted): LayoutFaults {
     }
   });
 
+  /**
+   * Pressed by mistake it changes nothing: cells of a table that can be asked why, words that can be asked what, fields
+   * that are left again as they were.
+   */
+  const onlyTells = (control: Element): boolean =>
+    control.matches('.figure, .figure-large, .row-name, .term, .finding-press, summary, a[href]') ||
+    control.matches('input[type=text], .keypad-open');
+  const gapOf = (a: Box, b: Box): number =>
+    Math.max(a.left - b.right, b.left - a.right, a.top - b.bottom, b.top - a.bottom);
+  const crowded: string[] = [];
+  inSight.forEach((one, index) => {
+    for (const two of inSight.slice(index + 1)) {
+      if (one.control.contains(two.control) || two.control.contains(one.control)) continue;
+      if (onlyTells(one.control) && onlyTells(two.control)) continue;
+      const gapPx = gapOf(one.part, two.part);
+      if (gapPx < 0 || gapPx >= leastGapPx - SLACK_PX / 2) continue;
+      crowded.push(`${gapPx.toFixed(1)} px: ${describe(one.control, one.part)} and ${describe(two.control, two.part)}`);
+    }
+  });
+
   const clipped = [
     ...seen.filter(({ reach }) => reach === 'cut off').map(({ control }) => describe(control, boxOf(control))),
     ...[...scope.querySelectorAll('*')]
@@ -172,12 +198,33 @@ export function measureLayout({ leastTargetPx, within }: Wanted): LayoutFaults {
       .map((element) => `text of ${describe(element, boxOf(element))}`),
   ];
 
+  /** No word of any language that we speak is longer; a name without a space may be. */
+  const LONGEST_WORD = 32;
+  const tornIn = (element: Element): string[] => {
+    const range = document.createRange();
+    return [...element.childNodes].flatMap((node) => {
+      if (node.nodeType !== Node.TEXT_NODE) return [];
+      return [...(node.textContent ?? '').matchAll(/[^\s/–-]+/g)].flatMap(({ 0: word, index }) => {
+        const parts = word.split('\u00ad');
+        if (word.length - parts.length >= LONGEST_WORD) return [];
+        range.setStart(node, index);
+        range.setEnd(node, index + word.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+        return lines.size > parts.length ? [word] : [];
+      });
+    });
+  };
+  const torn = [...scope.querySelectorAll('*')]
+    .filter((element) => hasOwnText(element) && isForTheEye(element))
+    .flatMap((element) => tornIn(element).map((word) => `'${word}' of ${describe(element, boxOf(element))}`));
+
+  const leastPx = document.querySelector('[data-fingers="big"]') === null ? leastTargetPx.fine : leastTargetPx.big;
   const small = controls
     .filter((control) => !isInText(control))
     .map((control) => ({ control, target: targetOf(control) }))
     .filter(({ target }) => {
       if (isEmpty(target)) return false;
-      const least = leastTargetPx - SLACK_PX / 2;
+      const least = leastPx - SLACK_PX / 2;
       return target.right - target.left < least || target.bottom - target.top < least;
     })
     .map(({ control, target }) => describe(control, target));
@@ -201,5 +248,5 @@ export function measureLayout({ leastTargetPx, within }: Wanted): LayoutFaults {
     ...beyond.map((element) => `beyond the right edge: ${describe(element, boxOf(element))}`),
     ...panels.map((element) => `scrolls sideways inside: ${describe(element, boxOf(element))}`),
   ];
-  return { overlapping, clipped, small, sideways };
+  return { overlapping, clipped, small, crowded, torn, sideways };
 }

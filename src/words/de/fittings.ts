@@ -18,7 +18,7 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
   takeOff: 'Gesicherter Abgriff',
   charger: 'Ladewandler',
   relay: 'Trennrelais',
-  switch: 'Batterietrennschalter',
+  switch: 'Trennschalter',
   capacitor: 'Kondensator',
   continuation: 'Fortsetzungspunkt',
 };

@@ -51,7 +51,7 @@ export const summary = {
     gauge: 'Gauge',
     fuse: 'Fuse',
     drop: 'Drop',
-    current: 'Current',
+    current: 'Cur\u00adrent',
     length: 'Length',
     amplifier: 'Amplifier',
     voltage: 'Voltage',

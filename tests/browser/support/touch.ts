@@ -100,7 +100,12 @@ export class TouchUser {
   async reach(locator: Locator): Promise<Place> {
     for (let stroke = 0; stroke < MOST_STROKES; stroke += 1) {
       const offPx = await outOfSight(locator);
-      if (offPx === null) return middleOf(locator);
+      if (offPx === null) {
+        // what is drawn anew at this very moment is there again with the next frame
+        if ((await locator.boundingBox()) !== null) return middleOf(locator);
+        await drawn(this.page);
+        continue;
+      }
       // the first of a stroke may still be a tap, and scrolls nothing
       const wishedPx = -offPx.px - Math.sign(offPx.px) * TAP_SLOP_PX;
       const byPx = Math.max(-STROKE_PX, Math.min(STROKE_PX, wishedPx));
