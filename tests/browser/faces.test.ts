@@ -108,11 +108,20 @@ describe('the customer face', () => {
 });
 
 describe('the class face', () => {
+  /** Type of what stands on the sketch, and of the large figures, px. */
+  const typePx = () =>
+    user.page.evaluate(() =>
+      ['.sketch-label[data-kind="fitting"]', '.sketch-label[data-kind="hazard"]', '.figure-value'].map((selector) => {
+        const element = document.querySelector(selector);
+        return element === null ? Number.NaN : Number.parseFloat(getComputedStyle(element).fontSize);
+      }),
+    );
+
   const FIGURE = /to stop for|\d (A|V|W|mm²|%)(?!\w)|SAE/;
 
   it('hides every figure and shows it again; the stripe stays', async () => {
     const { page } = user;
-    const small = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
+    const small = await typePx();
     await choose('Class');
     await user.tap(user.button('Hide figures'));
     await untilText(page, 'Figures are hidden');
@@ -127,8 +136,16 @@ describe('the class face', () => {
     await user.tap(user.button('Show figures'));
     await untilText(page, '1 to stop for');
     expect(await textOf(page)).toMatch(/SAE/);
-    const large = await page.evaluate(() => Number.parseFloat(getComputedStyle(document.documentElement).fontSize));
-    expect(large).toBeGreaterThan(small);
+    // larger in a class, half as large again on the wall: for the back row
+    for (const [screen, times] of [
+      ['tablet', 1.1],
+      ['projector', 1.5],
+    ] as const) {
+      await resize(screen);
+      const large = (await typePx()).map((px, place) => px / (small[place] ?? Number.NaN));
+      expect([screen, Math.min(...large) >= times]).toEqual([screen, true]);
+    }
+    await resize('tablet');
     expect(await faultsAtEverySize()).toEqual(NONE);
   });
 });

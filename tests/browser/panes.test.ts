@@ -44,6 +44,12 @@ it.each<[ViewportName, number]>([
         expect(bottom).toBeLessThanOrEqual(height);
         expect(Math.min(right - left, bottom - top)).toBeGreaterThan(160);
       }
+      // of a tablet held upright the upper three fifths are the sketch's, the rest is under the thumb
+      if (size === 'tabletPortrait') {
+        const sketchPx = (await page.locator('.sketch').boundingBox())?.height ?? Number.NaN;
+        expect(sketchPx / height).toBeGreaterThan(0.55);
+        expect(sketchPx / height).toBeLessThan(0.65);
+      }
       // what the scale bar of the bay says, times the length beside the stripe
       const scale = user.pane('Engine bay').locator('..').locator('.sketch-scale');
       const barPx = (await scale.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
