@@ -3,7 +3,11 @@ import { between, distance, type Point, shareAlongSegment } from './point.ts';
 /** Length along the polyline, m; 0 for fewer than two points. (0,0), (3,0), (3,4) is 7. */
 export function polylineLength(points: readonly Point[]): number {
   let lengthM = 0;
-  for (const [a, b] of segmentsOf(points)) lengthM += distance(a, b);
+  let before: Point | undefined;
+  for (const point of points) {
+    if (before !== undefined) lengthM += distance(before, point);
+    before = point;
+  }
   return lengthM;
 }
 

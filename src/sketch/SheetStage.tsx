@@ -43,18 +43,21 @@ function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: Vie
   const reachM = (2 * view.halfPlatePx) / view.frame.scale;
   // most plates are far from every stripe: a box tells so at less cost than a distance
   const box = boundsOf(stripes.flat());
-  const around = box === null ? null : growBox(box, reachM);
-  return live.shown.fittings.filter(({ fittingId, at }) => {
-    const isNear = around !== null && boxHolds(around, at) && stripes.some((stripe) => isPassing(stripe, at, reachM));
-    return isNear || over.has(fittingId);
-  });
+  const near = box === null ? null : growBox(box, reachM);
+  return live.shown.fittings.filter(
+    ({ fittingId, at }) =>
+      over.has(fittingId) || (near !== null && boxHolds(near, at) && isPassedBy(stripes, at, reachM)),
+  );
 }
 
-const isPassing = (stripe: readonly Point[], at: Point, reachM: number): boolean =>
-  stripe.some((b, index) => {
-    const a = stripe[index - 1];
-    return a !== undefined && distanceToSegment(a, b, at) < reachM;
-  });
+function isPassedBy(stripes: readonly (readonly Point[])[], at: Point, reachM: number): boolean {
+  return stripes.some((stripe) =>
+    stripe.some((b, index) => {
+      const a = stripe[index - 1];
+      return a !== undefined && distanceToSegment(a, b, at) < reachM;
+    }),
+  );
+}
 
 function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, view: View): Paint {
   return (context) => {

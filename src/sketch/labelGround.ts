@@ -21,20 +21,30 @@ export const grown = (box: Box, byPx: number): Box => ({ ...box, w: box.w + 2 * 
 export const overlap = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) * 2 < a.w + b.w && Math.abs(a.y - b.y) * 2 < a.h + b.h;
 
-/** Whether a segment passes through the box: clipped to it (Liang and Barsky), what is left is what crosses. */
+/**
+ * Whether a segment passes through the box: the part of it between left and right and the part between top and bottom
+ * have something in common. Asked thousands of times a frame, so that it makes nothing.
+ */
 function segmentMeets(box: Box, [a, b]: Segment): boolean {
-  let [enters, leaves] = [0, 1];
-  const sides = [
-    [a.xPx - b.xPx, a.xPx - (box.x - box.w / 2)],
-    [b.xPx - a.xPx, box.x + box.w / 2 - a.xPx],
-    [a.yPx - b.yPx, a.yPx - (box.y - box.h / 2)],
-    [b.yPx - a.yPx, box.y + box.h / 2 - a.yPx],
-  ] as const;
-  for (const [toward, room] of sides) {
-    if (toward === 0 && room < 0) return false;
-    if (toward < 0) enters = Math.max(enters, room / toward);
-    if (toward > 0) leaves = Math.min(leaves, room / toward);
-  }
+  const halfW = box.w / 2;
+  const halfH = box.h / 2;
+  // seen from the middle of the box
+  const ax = a.xPx - box.x;
+  const ay = a.yPx - box.y;
+  const bx = b.xPx - box.x;
+  const by = b.yPx - box.y;
+  // beside it with both ends: most are
+  if (Math.min(ax, bx) >= halfW || Math.max(ax, bx) <= -halfW) return false;
+  if (Math.min(ay, by) >= halfH || Math.max(ay, by) <= -halfH) return false;
+  const dx = bx - ax;
+  const dy = by - ay;
+  // from where to where along it, 0 to 1, it is between left and right, and between top and bottom
+  const x1 = dx === 0 ? 0 : (-halfW - ax) / dx;
+  const x2 = dx === 0 ? 1 : (halfW - ax) / dx;
+  const y1 = dy === 0 ? 0 : (-halfH - ay) / dy;
+  const y2 = dy === 0 ? 1 : (halfH - ay) / dy;
+  const enters = Math.max(0, Math.min(x1, x2), Math.min(y1, y2));
+  const leaves = Math.min(1, Math.max(x1, x2), Math.max(y1, y2));
   return enters < leaves;
 }
 
