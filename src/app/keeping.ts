@@ -23,6 +23,8 @@ export interface Keeping {
   plans: KeptPlans;
   /** Outlines kept as templates. */
   templates: Templates;
+  /** The id under which the plan on the desk is kept, which is another than its own where two tabs have changed one plan. */
+  openId(): string;
   /** Opens a kept plan; the one on the desk stays kept as it is. */
   openKept(planId: string): Promise<void>;
 }
@@ -87,6 +89,10 @@ export function createKeeping(
     },
     templates: kept === null ? NO_TEMPLATES : templatesIn(kept.store, Date.now),
     plans: kept === null ? NO_KEPT_PLANS : keptPlansIn(kept.store, Date.now),
+    openId() {
+      const { id } = desk.getState().plan;
+      return kept?.autosave.keptAs(id) ?? id;
+    },
     async openKept(planId) {
       await kept?.autosave.flush();
       const read = kept === null ? null : await readPlan(kept.store, planId);

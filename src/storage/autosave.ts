@@ -34,6 +34,8 @@ export interface Autosave {
   adopt(read: ReadPlan): void;
   /** The plan has changed, or what is proposed for it; written as soon as the write before is done. */
   keep(plan: Plan, proposal?: Proposal): void;
+  /** The id under which this tab keeps a plan: its own, or where another tab has saved that one, another. */
+  keptAs(planId: string): string;
   /** Resolves when nothing is left to write, or writing failed. Tries again what failed before. */
   flush(): Promise<void>;
 }
@@ -140,6 +142,7 @@ export function createAutosave({ store, tabs, now, onState, onOtherTab }: Autosa
       waiting.set(plan.id, { plan, proposal });
       void run();
     },
+    keptAs: (planId) => threads.get(planId)?.storedId ?? planId,
     flush: run,
   };
 }

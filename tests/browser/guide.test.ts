@@ -4,6 +4,8 @@ import { axe } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { savedText, undoDepth, untilSaved } from './support/reading.ts';
+import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 let browser: Browser;
@@ -64,3 +66,79 @@ it('a first plan step by step, left at any moment, and trade words explained in 
   await title.filter({ hasText: 'Step 3 of 7' }).waitFor();
   opened.expectClean();
 }, 60_000);
+
+it('every step by touch to the end; left at each, it changes nothing and is taken up where it was', async () => {
+  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened.page.setDefaultTimeout(6000);
+  const { page, finger } = opened;
+  const user = new TouchUser(opened);
+  await untilText(page, /\d to stop for/);
+  const card = page.getByRole('complementary', { name: 'First plan' });
+  const isAt = (step: number) => card.getByRole('heading', { name: `Step ${step} of 7` }).waitFor();
+  const act = (name: string) => user.tap(card.getByRole('button', { name, exact: true }));
+  await user.tap(user.button('Show me'));
+
+  /** Left at a step and taken up again; `isKept` says when the plan is kept as that step found it. */
+  const leaveAt = async (step: number, isKept: (text: string) => boolean) => {
+    await isAt(step);
+    const before = step === 1 ? await savedText(page) : await untilSaved(page, isKept);
+    const depth = await undoDepth(page);
+    await act('Leave');
+    await card.waitFor({ state: 'detached' });
+    await user.tap(user.button('Legend'));
+    await user.tap(user.button('Show me a first plan'));
+    await isAt(step);
+    expect(await undoDepth(page)).toBe(depth);
+    expect(await savedText(page)).toBe(before);
+  };
+  const count = (text: string, kind: string) => text.match(new RegExp(`"kind": "${kind}"`, 'g'))?.length ?? 0;
+
+  await leaveAt(1, () => true);
+  await act('Start a new plan');
+  await user.tap(user.button('Start this plan'));
+  await leaveAt(2, (text) => text.includes('"name": "Panel van"'));
+  const box = await user.pane('Whole vehicle').boundingBox();
+  if (box === null) throw new Error('No pane');
+  const on = (x: number, y: number) => ({ x: box.x + box.width * x, y: box.y + box.height * y });
+  const [battery, amplifier, ground] = [on(0.16, 0.56), on(0.75, 0.45), on(0.75, 0.62)];
+
+  await act('Take a battery');
+  await finger.tap(battery);
+  await leaveAt(3, (text) => count(text, 'battery') === 1);
+  await act('Take an amplifier');
+  await finger.tap(amplifier);
+  await act('Enter its output');
+  await user.write(user.field(/^Rated output/), '500');
+  await leaveAt(4, (text) => /"ratedW": \{\s*"value": 500/.test(text));
+
+  await act('Let it be proposed');
+  await card.getByRole('button', { name: 'Accept what is proposed', exact: true }).waitFor();
+  // what is only proposed is no step done
+  await leaveAt(4, (text) => count(text, 'fuse') === 0);
+  await act('Accept what is proposed');
+  await leaveAt(6, (text) => count(text, 'fuse') === 1);
+  // the ground that came with it is taken out again: that step is then open, and done by hand
+  await selectInList(user, 'Ground point');
+  await user.tap(page.getByRole('region', { name: 'Selected' }).getByRole('button', { name: 'Delete', exact: true }));
+  await leaveAt(5, (text) => !text.includes('"terminal": "body"'));
+  await act('Take a ground point');
+  await finger.tap(ground);
+  await act('Draw the ground cable');
+  await finger.tap(amplifier);
+  const terminals = page.getByRole('group', { name: 'Terminals of Amplifier', exact: true });
+  await user.tap(terminals.getByRole('button', { name: /ground|negative/ }));
+  await finger.tap(ground);
+  await leaveAt(6, (text) => text.includes('"terminal": "body"'));
+
+  await act('Enter a length');
+  // from the battery to its fuse: a longer one would be unprotected, and the feed not done
+  await user.write(user.field(/^Taped length/), '24 cm');
+  await leaveAt(7, (text) => text.includes('"tapedM": 0.24'));
+  expect(await card.locator('[data-state="done"]').count()).toBe(6);
+  const [last, depth] = [await savedText(page), await undoDepth(page)];
+  await act('Done');
+  await card.waitFor({ state: 'detached' });
+  expect(await savedText(page)).toBe(last);
+  expect(await undoDepth(page)).toBe(depth);
+  opened.expectClean();
+}, 90_000);

@@ -62,6 +62,27 @@ describe('a new plan', () => {
   });
 });
 
+/** The picture of a kept plan: how many colours the screen shows of it, and what is drawn. */
+async function thumbnailOf(name: string): Promise<{ colours: number; drawing: string }> {
+  const { page } = user;
+  const item = page
+    .getByRole('dialog')
+    .getByRole('listitem')
+    .filter({ has: page.getByText(name, { exact: true }) });
+  const picture = item.locator('.kept-plan-picture');
+  await user.reach(picture);
+  const png = (await picture.screenshot()).toString('base64');
+  const colours = await page.evaluate(async (data) => {
+    const bytes = Uint8Array.from(atob(data), (one) => one.charCodeAt(0));
+    const bitmap = await createImageBitmap(new Blob([bytes], { type: 'image/png' }));
+    const context = new OffscreenCanvas(bitmap.width, bitmap.height).getContext('2d');
+    if (context === null) throw new Error('No canvas');
+    context.drawImage(bitmap, 0, 0);
+    return new Set(new Uint32Array(context.getImageData(0, 0, bitmap.width, bitmap.height).data.buffer)).size;
+  }, png);
+  return { colours, drawing: await picture.innerHTML() };
+}
+
 describe('the plans kept', () => {
   const names = async () => {
     const plans = user.page.getByRole('dialog').getByRole('listitem').locator('b');
@@ -77,6 +98,15 @@ describe('the plans kept', () => {
     await expect.poll(names).toEqual(ALL);
     await act('Duplicate Station wagon');
     await expect.poll(names).toEqual(WITH_COPY);
+    // a picture of each: the copy's is that of its plan, another vehicle's is another
+    const [wagon, copy, pickup] = [
+      await thumbnailOf('Station wagon'),
+      await thumbnailOf('Station wagon, copy'),
+      await thumbnailOf('Pickup'),
+    ];
+    expect(Math.min(wagon.colours, pickup.colours)).toBeGreaterThan(2);
+    expect(copy.drawing === wagon.drawing).toBe(true);
+    expect(pickup.drawing === wagon.drawing).toBe(false);
     await act('Rename Station wagon, copy');
     await user.write(user.page.getByRole('dialog').getByLabel('New name', { exact: true }), 'Tow car');
     await expect.poll(names).toEqual(RENAMED);

@@ -2,10 +2,11 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { axe } from '../support/axe.ts';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
-import { middleOf } from '../support/finger.ts';
+import { middleOf, type Place } from '../support/finger.ts';
 import { overlaps, smallTargets } from '../support/layout.ts';
 import { drawn, textOf, untilText } from '../support/reading.ts';
-import { headline, metres, undoDepth } from './support/reading.ts';
+import { headline, metres, savedText, undoButton, undoDepth, untilSaved } from './support/reading.ts';
+import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 let browser: Browser;
@@ -18,7 +19,7 @@ afterAll(() => browser.close());
 const settled = (page: Page): Promise<void> => page.locator('.sketch-propose:not([data-quiet])').waitFor();
 
 /** A hatchback with a battery and two amplifiers, told and joined by nothing. */
-async function placed(): Promise<{ opened: OpenedPage; user: TouchUser }> {
+async function placed(): Promise<{ opened: OpenedPage; user: TouchUser; on: (x: number, y: number) => Place }> {
   const opened = await openPage(browser, inject('pageUrl'), 'tablet');
   const user = new TouchUser(opened);
   const { page } = user;
@@ -41,7 +42,7 @@ async function placed(): Promise<{ opened: OpenedPage; user: TouchUser }> {
     await user.write(user.field(/^Rated output/), watts);
   }
   await settled(page);
-  return { opened, user };
+  return { opened, user, on };
 }
 
 it('proposes a feed for what is placed: bent, refused in part, accepted, each step taken back', async () => {
@@ -152,3 +153,76 @@ it('keeps what is proposed, and what was entered on it, over a reload; a double 
   await opened.expectClean();
   await opened.close();
 }, 60_000);
+
+it('accepts one part alone, and a bent run as it was bent; each is taken back to the byte', async () => {
+  const { opened, user, on } = await placed();
+  const { page } = user;
+  page.setDefaultTimeout(6000);
+  const acceptButton = page
+    .getByRole('region', { name: 'Proposed feed' })
+    .getByRole('button', { name: 'Accept', exact: true });
+  const left = (count: number) => page.getByText(`${count} proposed. Tap one`).waitFor();
+  const kinds = (text: string, kind: string) => text.match(new RegExp(`"kind": "${kind}"`, 'g'))?.length ?? 0;
+  const own = await untilSaved(page, (text) => kinds(text, 'amplifier') === 2 && text.includes('"value": 300'));
+  await user.tap(user.button('Propose feed'));
+  await left(12);
+  await settled(page);
+  const depth = await undoDepth(page);
+
+  await selectInList(user, 'Distribution block');
+  await user.tap(acceptButton);
+  const withBlock = await untilSaved(page, (text) => text !== own);
+  expect(kinds(withBlock, 'block')).toBe(1);
+  expect(kinds(withBlock, 'fuse') + kinds(withBlock, 'ground') + kinds(withBlock, 'power')).toBe(0);
+  await left(11);
+  expect(await undoDepth(page)).toBe(depth + 1);
+  await page.getByText('As proposed: not in the plan yet').waitFor();
+  await user.tap(undoButton(page));
+  await expect.poll(() => savedText(page)).toBe(own);
+  expect(await undoDepth(page)).toBe(depth);
+
+  // where things are on the screen follows from two that were tapped in place
+  await selectInList(user, 'Battery');
+  const battery = { px: on(0.16, 0.56), at: await user.placeInFields() };
+  await selectInList(user, 'Amplifier');
+  const amplifier = { px: on(0.85, 0.45), at: await user.placeInFields() };
+  const pxPerM = (amplifier.px.x - battery.px.x) / (amplifier.at.xM - battery.at.xM);
+  const run = 'Pass-through to distribution block';
+  const bendFields = async () => {
+    await selectInList(user, run);
+    await user.tap(page.getByRole('region', { name: 'Selected' }).getByRole('button', { name: 'Bend 1', exact: true }));
+    return user.placeInFields();
+  };
+  const bend = await bendFields();
+  const [from, byPx] = [
+    {
+      x: amplifier.px.x + (bend.xM - amplifier.at.xM) * pxPerM,
+      y: amplifier.px.y + (bend.yM - amplifier.at.yM) * pxPerM,
+    },
+    40,
+  ];
+  await opened.finger.drag(from, { x: from.x + byPx, y: from.y });
+  await page.getByRole('button', { name: /^Undo: move a bend of/ }).waitFor();
+  expect(await undoDepth(page)).toBe(depth + 1);
+  const bent = await bendFields();
+  // to the next line of the grid
+  expect(Math.abs(bent.xM - bend.xM - byPx / pxPerM)).toBeLessThan(0.1);
+  expect(await savedText(page)).toBe(own);
+  await selectInList(user, run);
+  await user.tap(acceptButton);
+  // the run stands with what is at its ends
+  await left(9);
+  const withRun = await untilSaved(page, (text) => text !== own);
+  const kept = JSON.parse(withRun);
+  expect(kept.runs).toHaveLength(1);
+  expect(kept.fittings).toHaveLength(5);
+  expect(kept.runs[0].bends[0].xM).toBeCloseTo(bent.xM, 2);
+  expect(await undoDepth(page)).toBe(depth + 2);
+  await user.tap(undoButton(page));
+  await expect.poll(() => savedText(page)).toBe(own);
+  await user.tap(undoButton(page));
+  expect(await undoDepth(page)).toBe(depth);
+  expect(await bendFields()).toEqual(bend);
+  opened.expectClean();
+  await opened.close();
+}, 90_000);

@@ -8,7 +8,7 @@ import { renderPanel } from './render.tsx';
 vi.mock('../../src/desk/answer.ts', () => ({ answerOf: () => undefined }));
 
 /** A browser that keeps plans in a list. */
-function keeping(kept: KeptPlanEntry[]) {
+function keeping(kept: KeptPlanEntry[], openId: () => string) {
   const plans = {
     list: async () => [...kept],
     duplicate: vi.fn(async () => undefined),
@@ -25,6 +25,7 @@ function keeping(kept: KeptPlanEntry[]) {
     saveState: { getState: () => ({ kind: 'saved' }), subscribe: () => () => undefined },
     saveFile: () => undefined,
     openFile: async () => undefined,
+    openId,
     openKept: vi.fn(async () => undefined),
     plans,
   };
@@ -37,13 +38,13 @@ const entry = (planId: string, name: string): KeptPlanEntry => ({
   time: 1_700_000_000_000,
 });
 
-async function open() {
+/** `openAs`: the id under which the plan on the desk is kept; its own unless told. */
+async function open(openAs = examplePlan().id) {
   const open = examplePlan();
-  const { files, plans } = keeping([
-    { ...entry(open.id, 'On the desk') },
-    entry('blue', 'Blue van'),
-    { planId: 'odd', plan: null, time: 1 },
-  ]);
+  const { files, plans } = keeping(
+    [{ ...entry(open.id, 'On the desk') }, entry('blue', 'Blue van'), { planId: 'odd', plan: null, time: 1 }],
+    () => openAs,
+  );
   const { desk, unmount } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, open);
   await screen.findByText('Blue van', { selector: 'b' });
   return { desk, files, plans, unmount };
@@ -52,6 +53,16 @@ async function open() {
 const blue = () => within(screen.getByText('Blue van', { selector: 'b' }).closest('li') as HTMLElement);
 
 describe('the list of plans', () => {
+  it('knows which is open where that is kept under another id than its own', async () => {
+    const { desk, files, plans } = await open('blue');
+    expect(screen.getByRole('button', { name: /Blue van open now/ })).toHaveProperty('disabled', true);
+    fireEvent.click(screen.getByRole('button', { name: /^Delete On the desk/ }));
+    await screen.findByText('On the desk', { selector: 'p span', exact: false });
+    // another tab's: what is on the desk here stays
+    expect(plans.remove).toHaveBeenCalledWith(desk.getState().plan.id);
+    expect(files.openKept).not.toHaveBeenCalled();
+  });
+
   it('shows each with its picture; the one on the desk and a damaged one cannot be opened', async () => {
     const { files } = await open();
     expect(document.querySelectorAll('.kept-plan-picture svg')).toHaveLength(2);
@@ -169,7 +180,10 @@ describe('the plan on the desk', () => {
 
   it('leaves an empty one where there is no other, which goes again with undo', async () => {
     const only = examplePlan();
-    const { files, plans } = keeping([{ ...entry(only.id, 'On the desk') }, { planId: 'odd', plan: null, time: 1 }]);
+    const { files, plans } = keeping(
+      [{ ...entry(only.id, 'On the desk') }, { planId: 'odd', plan: null, time: 1 }],
+      () => only.id,
+    );
     const { desk } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, only);
     await screen.findByText('On the desk', { selector: 'b' });
     fireEvent.click(here().getByRole('button', { name: 'Delete On the desk' }));

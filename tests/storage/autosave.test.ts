@@ -248,6 +248,8 @@ describe('two tabs with one plan', () => {
     expect(fork.plan.name).toBe('Theirs again');
     // the kept text is the plan it is kept as, so that it opens as itself
     expect(fork.plan.id).toBe(forkId);
+    expect([one.autosave.keptAs('plan-1'), two.autosave.keptAs('plan-1')]).toEqual(['plan-1', forkId]);
+    expect(two.autosave.keptAs('never seen')).toBe('never seen');
     expect(two.otherTab).toEqual(['plan-1']);
     expect((await store.revisions(forkId)).map(({ revision }) => revision)).toEqual([2, 1]);
   });

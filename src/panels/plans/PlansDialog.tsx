@@ -16,7 +16,9 @@ interface Deleted {
 /** Every plan that this browser keeps, and the way in for a file. */
 export default function PlansDialog({ files, onClose }: { files: PlanFiles; onClose: () => void }) {
   const desk = useDeskStore();
-  const openId = useDesk((state) => state.plan.id);
+  // another plan on the desk is another one open
+  useDesk((state) => state.plan.id);
+  const openId = files.openId();
   const [kept, setKept] = useState<readonly KeptPlanEntry[]>([]);
   const [deleted, setDeleted] = useState<Deleted | null>(null);
   const isHere = useRef(true);

@@ -15,7 +15,7 @@ export async function deletePlan(
   kept: readonly KeptPlanEntry[],
   planId: string,
 ): Promise<PutBack> {
-  if (desk.getState().plan.id !== planId) return files.plans.remove(planId);
+  if (files.openId() !== planId) return files.plans.remove(planId);
   const blank = await clearDesk(desk, files, kept, planId);
   const putBack = await files.plans.remove(planId);
   return async () => {

@@ -25,5 +25,7 @@ export interface PlanFiles {
   saveFile(): void;
   openFile(file: File): Promise<void>;
   plans: KeptPlans;
+  /** Which of them is on the desk. */
+  openId(): string;
   openKept(planId: string): Promise<void>;
 }
