@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 
 /** Real-browser tests wait for a page and a finger; a minute is a hang, not a slow machine. */
 const BROWSER_TIMEOUT_MS = 60_000;
+const BROWSER_POLL_MS = 10_000;
 
 export default defineConfig({
   // relative addresses, so the built page works from any folder of any static host
@@ -67,6 +68,8 @@ export default defineConfig({
           retry: 0,
           testTimeout: BROWSER_TIMEOUT_MS,
           hookTimeout: BROWSER_TIMEOUT_MS,
+          // what the page does not say by then it does not say: how fast it is, the benches measure
+          expect: { poll: { timeout: BROWSER_POLL_MS } },
           sequence: { groupOrder: 2 },
         },
       },

@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { launchBrowser, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { drawn, untilText } from '../support/reading.ts';
-import { metres, untilSaved } from './support/reading.ts';
+import { headline, metres, untilSaved } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { openDialog } from './support/screens.ts';
 import { type PaneName, TouchUser } from './support/touch.ts';
@@ -113,6 +113,8 @@ async function proposed(user: TouchUser, vehicle: string, battery: string, drive
   await user.tap(user.button('Propose feed'));
   await page.getByText(/\d+ proposed\. Tap one/).waitFor();
   await settled();
+  // neither to stop for nor to fix
+  expect(await headline(page)).toMatch(/^Provisional: \d+ lengths? to tape$/);
   await user.tap(user.button('Accept all'));
   await page.getByText('Tap to select, drag to move.').waitFor();
   await drawn(page);

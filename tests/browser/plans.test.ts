@@ -2,7 +2,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import { drawn, readRecords, untilText } from '../support/reading.ts';
-import { untilSaved } from './support/reading.ts';
+import { headline, untilSaved } from './support/reading.ts';
 import { close, openDialog } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
@@ -34,7 +34,7 @@ async function pictureOf(pane: 'Whole vehicle'): Promise<string> {
   });
 }
 
-describe('a new plan', () => {
+describe('a plan for each vehicle', () => {
   const VEHICLES = [
     ['Hatchback', 'hatchback'],
     ['Sedan', 'saloon'],
@@ -44,7 +44,7 @@ describe('a new plan', () => {
     ['Small bus', 'smallBus'],
   ] as const;
 
-  it('has the outline of the vehicle that was tapped, whichever of the six', async () => {
+  it('has the outline of the one that was tapped, whichever of the six', async () => {
     const pictures = new Set<string>();
     for (const [name, body] of VEHICLES) {
       await openDialog(user, 'New plan');
@@ -128,6 +128,60 @@ describe('the plans kept', () => {
     await openDialog(user, 'Plans');
     await expect.poll(names).toEqual(RENAMED);
     await close(user, 'Close');
+    opened.expectClean();
+  });
+});
+
+/** A new plan's dialog with these tiles and buttons tapped. */
+async function newPlanWith(...taps: readonly string[]) {
+  await openDialog(user, 'New plan');
+  const dialog = user.page.getByRole('dialog');
+  for (const text of taps) await user.tap(dialog.getByText(text, { exact: true }));
+  return dialog;
+}
+
+/** The feed as it is proposed, and the verdict on it. */
+async function verdictProposed(): Promise<string> {
+  const settled = () => user.page.locator('.sketch-propose:not([data-quiet])').waitFor();
+  await settled();
+  await user.tap(user.button('Propose feed'));
+  await untilText(user.page, /\d+ proposed\. Tap one/);
+  await settled();
+  return headline(user.page);
+}
+
+interface SavedPlan {
+  readonly sheets: readonly { mirrored: boolean; outline: { kind: string; lengthM: number; bayM?: number } }[];
+  readonly fittings: readonly { kind: string; at: { xM: number; yM: number } }[];
+}
+
+describe('a new plan', () => {
+  it('has the sizes that were told, the wheel where it was chosen and the battery at the rear; its feed has no fault', async () => {
+    const dialog = await newPlanWith('Panel van', 'Right-hand drive', 'At the rear', 'Add 500 W', 'Add 800 W', 'Sizes');
+    const start = dialog.getByRole('button', { name: 'Start this plan', exact: true });
+    await user.write(dialog.getByLabel('Length', { exact: true }), '2.2 m');
+    await untilText(user.page, 'The bay and the cabin together are longer than the vehicle. Make one shorter.');
+    expect(await start.isDisabled()).toBe(true);
+    await user.write(dialog.getByLabel('Length', { exact: true }), '20 ft');
+    await user.write(dialog.getByLabel('Nose to firewall', { exact: true }), '1100 mm');
+    await user.tap(start);
+    await dialog.waitFor({ state: 'detached' });
+    const saved: SavedPlan = JSON.parse(await untilSaved(user.page, (text) => text.includes('"mirrored": true')));
+    expect(saved.sheets).toMatchObject([{ mirrored: true, outline: { kind: 'vehicle', lengthM: 6.096, bayM: 1.1 } }]);
+    const battery = saved.fittings.find(({ kind }) => kind === 'battery');
+    expect(battery?.at.xM).toBeGreaterThan(6.096 / 2);
+    expect(saved.fittings.filter(({ kind }) => kind === 'amplifier')).toHaveLength(2);
+    expect(await verdictProposed()).toMatch(/^Provisional: \d+ lengths? to tape$/);
+    opened.expectClean();
+  });
+
+  it('on a board has a feed to be proposed too', async () => {
+    const dialog = await newPlanWith('Bench board', 'In the engine bay', 'Add 300 W');
+    await user.tap(dialog.getByRole('button', { name: 'Start this plan', exact: true }));
+    await dialog.waitFor({ state: 'detached' });
+    const saved: SavedPlan = JSON.parse(await untilSaved(user.page, (text) => text.includes('"kind": "bench"')));
+    expect(saved.fittings).toHaveLength(2);
+    expect(await verdictProposed()).toMatch(/^Provisional: \d+ lengths? to tape$/);
     opened.expectClean();
   });
 });

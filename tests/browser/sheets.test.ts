@@ -25,6 +25,12 @@ afterAll(async () => {
   await browser.close();
 });
 
+/** A place of a sheet. */
+interface Metres {
+  readonly xM: number;
+  readonly yM: number;
+}
+
 const sheets = () => user.page.getByRole('navigation', { name: 'Sheets' });
 const drawing = (title: string) => user.page.getByRole('img', { name: new RegExp(`^${title}: drawing`) });
 
@@ -142,6 +148,15 @@ describe('several sheets of one vehicle', () => {
     expect(await onWhole()).toEqual(wholeBefore);
     await user.tap(undoButton(page));
     expect(await there()).toEqual(before);
+
+    // straight on each sheet: from the battery to the point on one, from the point to the amplifier on the other
+    await selectInList(user, 'Battery');
+    const battery = await placeIn(selected, 'From the right side');
+    const lengthM = (from: Metres, to: Metres) => Math.hypot(to.xM - from.xM, to.yM - from.yM);
+    const [wholeM, sideM] = [lengthM(battery, wholeBefore), lengthM(before, amplifier.at)];
+    expect(Math.min(wholeM, sideM)).toBeGreaterThan(0.3);
+    // places are read in whole centimetres
+    expect(Math.abs(metres(await shownValue(page, 'Longest unprotected')) - (wholeM + sideM))).toBeLessThan(0.03);
     await user.tap(selected.getByRole('button', { name: 'Close', exact: true }));
     opened.expectClean();
   });
