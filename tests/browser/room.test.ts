@@ -3,7 +3,6 @@ import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vi
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { clipped, overlaps } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
-import { tornWords } from '../support/tornWords.ts';
 import { SAID } from './support/said.ts';
 import { openDialog, selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
@@ -93,29 +92,22 @@ describe('a message', () => {
 });
 
 describe('the verdict', () => {
-  it.each(['Provisional: 12 lengths to tape', 'Nothing found against the vehicle rule set'])(
-    'stands whole over the button for what is selected, on a phone: %s',
-    async (verdict) => {
-      const user = await visit('phone');
-      await selectFirst(user, 'Runs');
-      await user.tap(user.button('Show the sketch'));
-      const heading = answer(user).getByRole('heading', { level: 2 }).first();
-      await heading
-        .locator('span')
-        .last()
-        .evaluate((line, text) => {
-          line.textContent = text;
-        }, verdict);
+  it('stands whole over the button for what is selected, on a phone, however long it is', async () => {
+    const user = await visit('phone');
+    await selectFirst(user, 'Runs');
+    await user.tap(user.button('Show the sketch'));
+    const line = answer(user).getByRole('heading', { level: 2 }).first().locator('span').last();
+    for (const verdict of ['Provisional: 12 lengths to tape', 'Nothing found against the vehicle rule set']) {
+      await line.evaluate((element, text) => {
+        element.textContent = text;
+      }, verdict);
       await drawn(user.page);
-      const text = await heading
-        .locator('span')
-        .last()
-        .evaluate((line) => {
-          const range = document.createRange();
-          range.selectNodeContents(line);
-          const { left, top, right, bottom } = range.getBoundingClientRect();
-          return { left, top, right, bottom };
-        });
+      const text = await line.evaluate((element) => {
+        const range = document.createRange();
+        range.selectNodeContents(element);
+        const { left, top, right, bottom } = range.getBoundingClientRect();
+        return { left, top, right, bottom };
+      });
       const sheet = await boxOf(answer(user));
       expect(text.top).toBeGreaterThanOrEqual(sheet.top);
       expect(text.right).toBeLessThanOrEqual(sheet.right);
@@ -123,10 +115,9 @@ describe('the verdict', () => {
       expect(edit.top).toBeGreaterThanOrEqual(text.bottom);
       expect(edit.bottom).toBeLessThanOrEqual(VIEWPORTS.phone.height);
       expect(meet(text, await boxOf(user.button('Show the whole answer')))).toBe(false);
-      expect(await overlaps(user.page)).toEqual([]);
-      expect(await clipped(user.page)).toEqual([]);
-    },
-  );
+      expect([verdict, ...(await overlaps(user.page)), ...(await clipped(user.page))]).toEqual([verdict]);
+    }
+  });
 });
 
 describe('a phone held sideways', () => {
@@ -179,26 +170,28 @@ describe('the keypad in feet and inches', () => {
 
 describe('the state of saving', () => {
   it.each([
-    ['tablet', 'en', 'Kept', 'Kept in this browser'],
-    ['tablet', 'de', 'Gespeichert', 'In diesem Browser gespeichert'],
-    ['phone', 'en', 'Kept', 'Kept in this browser'],
-    ['phone', 'de', 'Gespeichert', 'In diesem Browser gespeichert'],
-  ] as const)('is a word that is never cut: %s, %s', async (screen, locale, short, long) => {
-    const user = await visit(screen, locale);
+    ['en', 'Kept', 'Kept in this browser'],
+    ['de', 'Gespeichert', 'In diesem Browser gespeichert'],
+  ] as const)('is a word that is never cut: %s', async (locale, short, long) => {
+    const user = await visit('tablet', locale);
     const sign = user.page.locator('.save-sign');
     const isWhole = () =>
       sign.evaluate((element) => {
         const { right } = element.getBoundingClientRect();
         return element.scrollWidth <= element.clientWidth && right <= innerWidth;
       });
-    expect(await isWhole()).toBe(true);
+    const isWholeOn = async (screen: 'tablet' | 'phone') => {
+      await user.page.setViewportSize(VIEWPORTS[screen]);
+      await drawn(user.page);
+      expect([screen, await isWhole()]).toEqual([screen, true]);
+      expect([screen, ...(await overlaps(user.page)), ...(await clipped(user.page))]).toEqual([screen]);
+    };
+    for (const screen of ['tablet', 'phone'] as const) await isWholeOn(screen);
     await user.write(user.page.locator('.plan-name'), 'A name that is longer than what the row has room for');
     await sign.getByText(short, { exact: true }).waitFor();
     expect(await sign.getByText(long, { exact: true }).count()).toBe(1);
     expect(await sign.getAttribute('title')).toBe(long);
-    expect(await isWhole()).toBe(true);
-    expect(await overlaps(user.page)).toEqual([]);
-    expect(await clipped(user.page)).toEqual([]);
+    for (const screen of ['phone', 'tablet'] as const) await isWholeOn(screen);
   });
 });
 
@@ -229,36 +222,21 @@ describe('fields side by side', () => {
   });
 });
 
-describe('the table of runs', () => {
-  it.each(['tablet', 'tabletPortrait', 'phone', 'phoneSideways', 'projector'] as const)(
-    'tears no word, in German: %s',
-    async (screen) => {
-      const user = await visit(screen, 'de');
-      const pull = user.button(SAID.de.pullUp);
-      if (await pull.isVisible()) await user.tap(pull);
-      const table = user.page.getByRole('table', { name: SAID.de.tables.runs });
-      await table.getByText('Spannungs\u00adfall').first().waitFor();
-      expect(await tornWords(table)).toEqual([]);
-    },
-  );
-});
-
 describe('a sheet over a column', () => {
   /** What is not modal has no veil, and leaves the page beside it in use. */
   const isModal = (dialog: Locator) => dialog.evaluate((element) => element.matches(':modal'));
 
-  it.each([
-    ['Work view', 'View'],
-    ['Settings', 'Settings'],
-    ['Legend', 'Legend'],
-  ] as const)(
-    '%s puts no veil over the page, leaves the sketch to be seen, and gives the focus back',
-    async (button, title) => {
-      const user = await visit('tablet');
-      for (const screen of ['tablet', 'tabletPortrait', 'phone', 'phoneSideways'] as const) {
-        await user.page.setViewportSize(VIEWPORTS[screen]);
-        await drawn(user.page);
-        const sketch = await boxOf(user.page.getByRole('main'));
+  it('puts no veil over the page, leaves the sketch to be seen, and gives the focus back', async () => {
+    const user = await visit('tablet');
+    for (const screen of ['tablet', 'tabletPortrait', 'phone', 'phoneSideways'] as const) {
+      await user.page.setViewportSize(VIEWPORTS[screen]);
+      await drawn(user.page);
+      const sketch = await boxOf(user.page.getByRole('main'));
+      for (const [button, title, most] of [
+        ['Work view', 'View', 0.65],
+        ['Settings', 'Settings', 0.7],
+        ['Legend', 'Legend', 0.7],
+      ] as const) {
         await openDialog(user, button, title);
         const dialog = user.page.getByRole('dialog', { name: title });
         expect(await isModal(dialog)).toBe(false);
@@ -266,7 +244,7 @@ describe('a sheet over a column', () => {
         const width = Math.max(0, Math.min(sheet.right, sketch.right) - Math.max(sheet.left, sketch.left));
         const height = Math.max(0, Math.min(sheet.bottom, sketch.bottom) - Math.max(sheet.top, sketch.top));
         const area = (sketch.right - sketch.left) * (sketch.bottom - sketch.top);
-        expect([screen, (width * height) / area < (title === 'View' ? 0.65 : 0.7)]).toEqual([screen, true]);
+        expect([screen, title, (width * height) / area < most]).toEqual([screen, title, true]);
         // beside it, where the sketch is
         const tapped = { x: sketch.right - 20, y: sketch.top + 20 };
         if (screen === 'phone') await user.page.keyboard.press('Escape');
@@ -275,6 +253,6 @@ describe('a sheet over a column', () => {
         const focused = await user.page.evaluate(() => document.activeElement?.textContent);
         expect(focused).toBe((await user.button(button).isVisible()) ? button : 'Menu');
       }
-    },
-  );
+    }
+  });
 });
