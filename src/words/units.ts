@@ -57,11 +57,11 @@ function feetAndInches(m: number, parts: number): string {
   return [feet > 0 ? `${feet} ft` : '', hasInches ? `${inchWords} in` : ''].filter((word) => word !== '').join(' ');
 }
 
-/** 'sae:4' -> 'SAE 4': alike in every language and choice of length. */
-export function gaugeText(id: string): string {
+/** 'sae:4' -> 'SAE 4', 'mm2:1.5' -> '1.5 mm²', in German '1,5 mm²'. */
+export function gaugeText(id: string, decimalSign = '.'): string {
   const [system, size = ''] = id.split(':');
   if (system === 'sae') return `SAE ${size}`;
-  return system === 'awg' ? `${size} AWG` : `${size} mm²`;
+  return system === 'awg' ? `${size} AWG` : `${size.replace('.', decimalSign)} mm²`;
 }
 
 const known: Readonly<Record<ShowLength, Map<string, Units>>> = { m: new Map(), 'ft-in': new Map() };
@@ -119,7 +119,7 @@ function makeUnits(showLength: ShowLength, locale: string): Units {
     length,
     lengthField,
     lengthBeside: (m, limitM) => (m !== limitM && length(m) === length(limitM) ? lengthField(m) : length(m)),
-    gauge: gaugeText,
+    gauge: (id) => gaugeText(id, decimalSign),
     area: (mm2) => `${three(mm2)} mm²`,
     current: (a) => `${Math.abs(a) >= 100 ? whole(a) : three(a)} A`,
     voltage: (v) => `${exactly(v, 2)} V`,

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
+import { secondBattery } from '../../src/plan/alternatives/secondBattery.ts';
+import { newPlan } from '../../src/plan/create.ts';
+import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
+import { withProposal } from '../../src/plan/propose/proposal.ts';
+import { proposeFeed } from '../../src/plan/propose/propose.ts';
+import { withUsualStart } from '../../src/plan/usualStart.ts';
 import { PlanOf } from './planOf.ts';
 
 /**
@@ -70,4 +76,40 @@ describe('a drop that hangs on a drawn length', () => {
     expect(drawn.headline).toEqual({ kind: 'provisional', count: 1 });
     expect(assess(feed(4.6)).headline).toEqual({ kind: 'nothing', count: 0 });
   });
+});
+
+describe('the feed in the figures', () => {
+  const ids = () => {
+    let count = 0;
+    return () => {
+      count += 1;
+      return `id${count}`;
+    };
+  };
+  const names = { fitting: (kind: string) => kind };
+
+  // either battery may have to feed alone, so that the short cable of the second carries as much but for a hair
+  it.each(['hatchback', 'panelVan', 'estate', 'saloon'] as const)(
+    'is the thickest of the cables that carry as much, not the short one beside a second battery: %s',
+    (body) => {
+      const newId = ids();
+      const empty = newPlan({
+        ...{ id: 'plan', name: 'Plan', sheetId: 'sheet', mirrored: false, sizeSystem: 'mm2' },
+        outline: DEFAULT_OUTLINES[body],
+      });
+      const start = withUsualStart(empty, { battery: 'front', amplifiersW: [500, 1000] }, (kind) => kind, newId);
+      const one = withProposal(start, proposeFeed(start, 'sheet', names, newId));
+      const plan = secondBattery(one, names, newId);
+      const answer = assess(plan ?? one);
+      const fulls = answer.runs.map(({ fullA }) => fullA ?? 0);
+      const heavy = answer.runs.filter(({ fullA }) => (fullA ?? 0) > 0.95 * Math.max(...fulls));
+      // front battery to its fuse, through the firewall, to the block; and the three of the second
+      expect(heavy.length).toBeGreaterThanOrEqual(5);
+      const thickest = Math.max(...heavy.map(({ areaMm2 }) => areaMm2 ?? 0));
+      const feed = answer.runs.find(({ runId }) => runId === answer.figures.feed.places[0]?.id);
+      expect(feed?.areaMm2).toBe(thickest);
+      expect(answer.figures.feed.value).toBe(feed?.gauge);
+      expect(feed?.length.lengthM).toBeGreaterThan(2);
+    },
+  );
 });

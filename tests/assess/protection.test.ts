@@ -350,4 +350,27 @@ describe('the main fuse in the figures', () => {
     expect(assess(behind(true)).figures.mainFuse).toMatchObject({ value: 150, places: [{ id: 'main' }] });
     expect(assess(behind(false)).figures.mainFuse).toMatchObject({ value: null, governs: 'onlyBranches' });
   });
+
+  /** Two feeds from one battery: a heavy one without a fuse, to a block or straight to its amplifier, and a light one with. */
+  const twoFeeds = (isBlock: boolean) => {
+    const plan = new PlanOf().battery('battery').fuse('light', 'auto').amplifier('small', { ratedW: 1000 });
+    plan.run('battery.positive', 'light.in', 0.15).run('light.out', 'small.supply', 4);
+    plan.fitting('ground', 'g').run('small.ground', 'g.body', 0.5);
+    plan.amplifier('one', { ratedW: isBlock ? 800 : 1500 });
+    plan.run('one.ground', 'g.body', 0.5);
+    if (!isBlock) return plan.run('battery.positive', 'one.supply', 4).done();
+    plan.block('block', ['auto', 'auto']).amplifier('two', { ratedW: 800 }).run('two.ground', 'g.body', 0.5);
+    plan.run('battery.positive', 'block.bus', 4).run('block.out1', 'one.supply', 0.5);
+    return plan.run('block.out2', 'two.supply', 0.5).done();
+  };
+
+  it.each([
+    ['a block', true, 'onlyBranches'],
+    ['its amplifier', false, 'bareFeed'],
+  ] as const)('is not that of a lighter feed, where the heavy one goes bare to %s', (_where, isBlock, governs) => {
+    const answer = assess(twoFeeds(isBlock));
+    expect(answer.headline.kind).toBe('stop');
+    expect(answer.fuses.find(({ fittingId }) => fittingId === 'light')?.ratingA).toBeGreaterThan(0);
+    expect(answer.figures.mainFuse).toMatchObject({ value: null, governs });
+  });
 });

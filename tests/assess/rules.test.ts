@@ -71,7 +71,8 @@ describe('what is told of an amplifier (RULES 2, 5)', () => {
     expect(assess(feed({ ratedW: 300, externalFuseMaxA: 40 }).done()).fuses[0]?.ratingA).toBe(40);
     const capped = assess(feed({ ratedW: 300, externalFuseMaxA: 35 }).done());
     expect(capped.fuses[0]?.ratingA).toBe(30);
-    expect(found(capped, 'fuse-under-load')).toMatchObject([{ severity: 'stop' }]);
+    // no larger one is allowed there: the cable or the amplifier is what has to change
+    expect(found(capped, 'fuse-under-load')).toMatchObject([{ severity: 'stop', params: { fitsA: null } }]);
   });
 });
 
@@ -93,6 +94,16 @@ describe('fuses against current (RULES 5)', () => {
     // tones: all of 100 A heats; 125 A bears 96.9 A for long, 150 A 116 A
     expect(severities(withFuse(125, 1), 'fuse-under-load')).toEqual(['fix']);
     expect(severities(withFuse(150, 1), 'fuse-under-load')).toEqual([]);
+  });
+
+  it('names the rating that would do in place of one fixed by hand, where the cables allow it', () => {
+    // ISO 8820 has 100 and 150 among its ratings; both bear the current, as above, and 1/0 AWG in the bay carries more
+    expect(found(assess(withFuse(80)), 'fuse-under-load')).toMatchObject([{ params: { fitsA: 100 } }]);
+    expect(found(assess(withFuse(125, 1)), 'fuse-under-load')).toMatchObject([{ params: { fitsA: 150 } }]);
+    // 8 AWG carries 64.5 A in the bay: nothing that is needed
+    const thin = withFuse(80);
+    const runs = thin.runs.map((run) => ({ ...run, conductor: { ...run.conductor, size: 'sae:8' } }));
+    expect(found(assess({ ...thin, runs }), 'fuse-under-load')).toMatchObject([{ params: { fitsA: null } }]);
   });
 });
 

@@ -116,7 +116,7 @@ describe('the plans kept', () => {
     expect((await readRecords(user.page, 'feedrun', 'plans')).some(({ text }) => /"Tow car"/.test(String(text)))).toBe(
       false,
     );
-    await act('Undo');
+    await act('Undo Tow car');
     await expect.poll(names).toEqual(RENAMED);
     opened.expectClean();
   });

@@ -42,6 +42,12 @@ async function boxOf(locator: Locator): Promise<Box> {
 const meet = (a: Box, b: Box): boolean => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 const answer = (user: TouchUser): Locator => user.page.getByRole('region', { name: 'Answer' });
+/** What was not told stands under every verdict, in short where there is little room. */
+const notTold = (user: TouchUser): Locator =>
+  answer(user)
+    .getByText(/^\d+ matters? not told/)
+    .filter({ visible: true });
+
 /** Lines of one row: their middles are within a pixel of one another. */
 const middleY = ({ top, bottom }: Box): number => (top + bottom) / 2;
 
@@ -96,6 +102,7 @@ describe('the verdict', () => {
     const user = await visit('phone');
     await selectFirst(user, 'Runs');
     await user.tap(user.button('Show the sketch'));
+    expect(await notTold(user).count()).toBe(1);
     const line = answer(user).getByRole('heading', { level: 2 }).first().locator('span').last();
     for (const verdict of ['Provisional: 12 lengths to tape', 'Nothing found against the vehicle rule set']) {
       await line.evaluate((element, text) => {
@@ -129,6 +136,7 @@ describe('a phone held sideways', () => {
     const column = await boxOf(answer(user));
     expect(column.left).toBeGreaterThanOrEqual(sketch.right);
     expect(column.bottom - column.top).toBeGreaterThan(0.75 * height);
+    expect(await notTold(user).count()).toBe(1);
     const figure = await boxOf(user.page.getByRole('list', { name: 'Figures' }).getByText('175 A'));
     expect(figure.bottom).toBeLessThanOrEqual(height);
 
@@ -216,6 +224,7 @@ describe('fields side by side', () => {
         )
       ).bottom;
     await selectFirst(user, 'Runs');
+    expect(await notTold(user).count()).toBe(1);
     const [rise, slack] = [await boxOf(user.field('Rise and drop')), await boxOf(user.field('Slack, %'))];
     expect(slack.top).toBeCloseTo(rise.top, 0);
     expect(await bottomOf('Slack')).toBeCloseTo(await bottomOf('Rise and drop'), 0);

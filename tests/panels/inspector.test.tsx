@@ -132,7 +132,9 @@ describe('a fitting', () => {
   it('a fuse: fixed by hand, and worked out again', () => {
     const desk = inspect({ kind: 'fitting', id: 'mainFuse' });
     fireEvent.change(screen.getByLabelText('Rating, A'), { target: { value: 'fixed' } });
-    type('Fixed at', '150');
+    type('Fixed at, A', '0');
+    expect(screen.getByText('Fixed at, A: at least 0.5. The value before is kept.')).toBeDefined();
+    type('Fixed at, A', '150');
     expect(fitting(desk, 'mainFuse')).toMatchObject({ link: { ratingA: 150, family: 'auto' } });
     fireEvent.change(screen.getByLabelText('Rating, A'), { target: { value: 'auto' } });
     expect(fitting(desk, 'mainFuse')).toMatchObject({ link: { ratingA: 'auto' } });

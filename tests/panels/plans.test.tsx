@@ -38,6 +38,9 @@ const entry = (planId: string, name: string): KeptPlanEntry => ({
   time: 1_700_000_000_000,
 });
 
+/** An empty plan. */
+const newPlanOf = (id: string) => ({ ...examplePlan(), id, fittings: [], runs: [] });
+
 /** `openAs`: the id under which the plan on the desk is kept; its own unless told. */
 async function open(openAs = examplePlan().id) {
   const open = examplePlan();
@@ -57,7 +60,7 @@ describe('the list of plans', () => {
     const { desk, files, plans } = await open('blue');
     expect(screen.getByRole('button', { name: /Blue van open now/ })).toHaveProperty('disabled', true);
     fireEvent.click(screen.getByRole('button', { name: /^Delete On the desk/ }));
-    await screen.findByText('On the desk', { selector: 'p span', exact: false });
+    await screen.findByText('On the desk deleted.');
     // another tab's: what is on the desk here stays
     expect(plans.remove).toHaveBeenCalledWith(desk.getState().plan.id);
     expect(files.openKept).not.toHaveBeenCalled();
@@ -89,7 +92,7 @@ describe('the list of plans', () => {
     await screen.findByText('Blue van deleted.');
     expect(screen.queryByText('Blue van', { selector: 'b' })).toBeNull();
     expect(desk.getState().message).toMatchObject({ id: 'planDeleted', params: { name: 'Blue van' } });
-    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
     await screen.findByText('Blue van', { selector: 'b' });
     expect(desk.getState().message).toBeNull();
   });
@@ -106,7 +109,7 @@ describe('the list of plans', () => {
     const again = await open();
     fireEvent.click(blue().getByRole('button', { name: 'Delete Blue van' }));
     await screen.findByText('Blue van deleted.');
-    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
     await screen.findByText('Blue van', { selector: 'b' });
     again.unmount();
     expect(again.desk.getState().message).toBeNull();
@@ -173,9 +176,39 @@ describe('the plan on the desk', () => {
     expect(vi.mocked(files.openKept).mock.invocationCallOrder[0]).toBeLessThan(
       plans.remove.mock.invocationCallOrder[0] ?? 0,
     );
-    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
     await screen.findByText('On the desk', { selector: 'b' });
     expect(files.openKept).toHaveBeenLastCalledWith(id);
+  });
+
+  it('and the one after it: each has its own way back; an empty one that stood in takes none of them away', async () => {
+    const { desk, plans, unmount } = await open();
+    fireEvent.click(here().getByRole('button', { name: 'Delete On the desk' }));
+    await screen.findByText('On the desk deleted.');
+    fireEvent.click(blue().getByRole('button', { name: 'Delete Blue van' }));
+    await screen.findByText('Blue van deleted.');
+    fireEvent.click(screen.getByRole('button', { name: 'Undo On the desk' }));
+    await screen.findByText('On the desk', { selector: 'b' });
+    expect(screen.queryByText('On the desk deleted.')).toBeNull();
+    expect(desk.getState().message).toMatchObject({ params: { name: 'Blue van' } });
+    fireEvent.click(screen.getByRole('button', { name: 'Undo Blue van' }));
+    await screen.findByText('Blue van', { selector: 'b' });
+    expect(desk.getState().message).toBeNull();
+    expect(plans.remove).toHaveBeenCalledTimes(2);
+    unmount();
+
+    const stoodIn = { ...newPlanOf('blank'), name: 'Untitled plan' };
+    const only = examplePlan();
+    const kept = [{ ...entry(only.id, 'On the desk') }, { planId: 'blank', plan: stoodIn, time: 1 }];
+    const { files } = keeping(kept, () => 'none');
+    const { desk: other } = renderPanel(<PlansDialog files={files} onClose={() => undefined} />, only);
+    await screen.findByText('Untitled plan', { selector: 'b' });
+    fireEvent.click(here().getByRole('button', { name: 'Delete On the desk' }));
+    await screen.findByText('On the desk deleted.');
+    fireEvent.click(screen.getByRole('button', { name: 'Delete Untitled plan' }));
+    await screen.findByText('Untitled plan deleted.');
+    expect(other.getState().message).toMatchObject({ params: { name: 'On the desk' } });
+    expect(screen.getByRole('button', { name: 'Undo On the desk' })).toBeDefined();
   });
 
   it('leaves an empty one where there is no other, which goes again with undo', async () => {
@@ -191,7 +224,7 @@ describe('the plan on the desk', () => {
     const blank = desk.getState().plan;
     expect(blank).toMatchObject({ name: 'Untitled plan', fittings: [], runs: [] });
     expect(blank.id).not.toBe(only.id);
-    fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
+    fireEvent.click(screen.getByRole('button', { name: /^Undo/ }));
     await screen.findByText('On the desk', { selector: 'b' });
     expect(files.openKept).toHaveBeenLastCalledWith(only.id);
     expect(plans.remove).toHaveBeenLastCalledWith(blank.id);

@@ -43,6 +43,7 @@ describe('lengths for reading', () => {
 describe('other figures', () => {
   it('gauges by their system', () => {
     expect(['sae:4', 'awg:1/0', 'mm2:25'].map(metric.gauge)).toEqual(['SAE 4', '1/0 AWG', '25 mm²']);
+    expect([metric.gauge('mm2:1.5'), unitsOf('m', 'de').gauge('mm2:1.5')]).toEqual(['1.5 mm²', '1,5 mm²']);
   });
 
   it('each with its unit', () => {

@@ -1,14 +1,22 @@
-import { holderFactor } from '../../calc/fuse/rating.ts';
+import { holderFactor, smallestRating } from '../../calc/fuse/rating.ts';
 import type { Finding } from '../answer.ts';
 import { exceeds } from '../conductor.ts';
-import { fullOfLink, ratingOf } from '../facts.ts';
-import { linkEdge } from '../ratings.ts';
+import { type Facts, fullOfLink, ratingOf } from '../facts.ts';
+import { conductorCeilingA, heldRatings, linkEdge, makerCeilingA } from '../ratings.ts';
 import { heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
 import { finding, fittingPlace, linkKey, ofOutput, type Rule } from './rule.ts';
 
 /** Largest share of a rating for long. Source: as publicly taught. */
 const CONTINUOUS_SHARE = 0.8;
+
+/** The rating that would do in place of one fixed by hand, where cables fixed by hand and the maker allow it; null where not. */
+function fitsA({ model, operating }: Facts, link: number): number | null {
+  const needA = operating?.needs[link] ?? null;
+  if (model.circuit.links[link]?.link.ratingA === 'auto' || needA === null) return null;
+  const ceilingA = Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+  return smallestRating(heldRatings(model, link), needA, ceilingA);
+}
 
 /** RULES 5: full current above the rating: stop, fix where only one battery alone brings it; heating current above what the link carries for long: fix. */
 export const fuseUnderLoad: Rule = {
@@ -30,7 +38,11 @@ export const fuseUnderLoad: Rule = {
       const found = finding('fuse-under-load', {
         severity: isOver ? 'stop' : 'fix',
         places: [fittingPlace(fitting)],
-        params: { ratingA, fullA, heatingA, forLongA, terminal, alone: !isOver && isOverAlone ? 'yes' : null },
+        params: {
+          ...{ ratingA, fullA, heatingA, forLongA, terminal },
+          alone: !isOver && isOverAlone ? 'yes' : null,
+          fitsA: fitsA(facts, link),
+        },
         source: isOver || isOverAlone ? 'feedrunRules' : 'continuousLoad',
         why: `rating:${linkKey({ fitting, terminal })}`,
       });

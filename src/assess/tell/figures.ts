@@ -2,7 +2,7 @@ import type { AmplifierAnswer, Assessment, Figure, FuseAnswer, Place, RunAnswer,
 import { dropHangsOnDrawn } from '../drawnDrop.ts';
 import { type Facts, fullOf, fullOfLink } from '../facts.ts';
 import { conductorCeilingA, makerCeilingA } from '../ratings.ts';
-import { firstLinks } from '../unprotected.ts';
+import type { UnprotectedWay } from '../unprotected.ts';
 import { worstWay } from '../unprotectedVerdict.ts';
 
 interface Answers {
@@ -27,7 +27,10 @@ const greatestBy = <T>(list: readonly T[], figure: (item: T) => number): T | und
     undefined,
   );
 
-/** The feed: the live cable that carries most, the longest of those that carry as much, and all of its lot. */
+/** Two cables carry as much as one another within this share: which of two batteries feeds alone makes a hair's difference. */
+const AS_MUCH = 0.05;
+
+/** The feed: of the live cables that carry most the thickest, the longest of those as thick, and all of its lot. */
 function feedFigure(facts: Facts, { runs }: Answers): Figure {
   const { model, choice } = facts;
   const { cables } = model.circuit;
@@ -35,9 +38,15 @@ function feedFigure(facts: Facts, { runs }: Answers): Figure {
   const live = [...cables.keys()].filter(isLive);
   const carried = (index: number): number => fullOf(facts, index) ?? 0;
   const most = Math.max(0, ...live.map(carried));
-  const heaviest = live.filter((index) => carried(index) >= most * (1 - 1e-6));
-  const feed = greatestBy(heaviest, (index) => cables[index]?.length.lengthM ?? 0);
-  const run = runs.find(({ runId }) => runId === cables[feed ?? -1]?.run.id);
+  const heaviest = live.filter((index) => carried(index) >= most * (1 - AS_MUCH));
+  const runOf = (index: number | undefined) => runs.find(({ runId }) => runId === cables[index ?? -1]?.run.id);
+  const areaOf = (index: number): number => runOf(index)?.areaMm2 ?? 0;
+  const thickest = Math.max(0, ...heaviest.map(areaOf));
+  const feed = greatestBy(
+    heaviest.filter((index) => areaOf(index) === thickest),
+    (index) => cables[index]?.length.lengthM ?? 0,
+  );
+  const run = runOf(feed);
   if (feed === undefined || run === undefined) return nothing('gauge');
   const lot = choice.lots.find((candidate) => candidate.cables.includes(feed))?.cables ?? [feed];
   const places = [feed, ...lot.filter((index) => index !== feed && isLive(index))].flatMap((index): Place[] => {
@@ -72,16 +81,41 @@ function isBranch({ model }: Facts, link: number): boolean {
   return device?.fitting.kind === 'block' && device.fitting.outputs.length > 1;
 }
 
+/** What the heaviest cable of a way carries, and what its end does. */
+function carriedAlong(facts: Facts, { cables, end }: UnprotectedWay): { mostA: number; endA: number } {
+  const along = cables.map((cable) => fullOf(facts, cable) ?? 0);
+  const endA = end.kind === 'device' ? (fullOfLink(facts, end.link) ?? 0) : (along.at(-1) ?? 0);
+  return { mostA: Math.max(endA, ...along), endA };
+}
+
+/** Whether a source's way leads to an amplifier past no device, and carries more than the main fuse does. */
+function isBareFeed(facts: Facts, mainA: number): boolean {
+  const bare = facts.unprotected.flatMap(({ ways }) => ways.filter(({ end }) => end.kind === 'load'));
+  return bare.some((way) => carriedAlong(facts, way).endA > mainA);
+}
+
+/** The device that carries most of those that end the heaviest ways of the sources. */
+function mainLink(facts: Facts): number | undefined {
+  const ways = facts.unprotected.flatMap((unprotected) => unprotected.ways);
+  const heads = ways.flatMap((way) =>
+    way.end.kind === 'device' ? [{ link: way.end.link, ...carriedAlong(facts, way) }] : [],
+  );
+  const most = Math.max(0, ...heads.map(({ mostA }) => mostA));
+  const heaviest = heads.filter(({ mostA }) => mostA >= most * (1 - AS_MUCH));
+  const inOrder = heaviest.toSorted((one, other) => one.link - other.link);
+  return greatestBy(inOrder, ({ endA }) => endA)?.link;
+}
+
 /**
- * The main fuse: of the devices that sources meet first, the one that carries most. Where sources meet branches first
- * there is none, and no branch is named in its place.
+ * The main fuse: of the devices that sources meet first, the one on the way that carries most. Where that way meets
+ * branches first, or no device at all, there is none, and neither a branch nor a lighter feed's is named in its place.
  */
 function mainFuseFigure(facts: Facts, { fuses }: Answers): Figure {
-  const first = [...new Set(facts.unprotected.flatMap(firstLinks))].sort((one, other) => one - other);
-  const main = greatestBy(first, (link) => fullOfLink(facts, link) ?? 0);
+  const main = mainLink(facts);
   const fuse = fuses[main ?? -1];
   if (main === undefined || fuse === undefined) return nothing('A');
   const places: Place[] = [{ kind: 'fitting', id: fuse.fittingId }];
+  if (isBareFeed(facts, fullOfLink(facts, main) ?? 0)) return { ...nothing('A'), governs: 'bareFeed' };
   if (isBranch(facts, main)) return { ...nothing('A'), places, governs: 'onlyBranches' };
   return {
     value: fuse.ratingA,

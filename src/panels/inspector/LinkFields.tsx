@@ -3,7 +3,6 @@ import type { Link, LinkFamily, Plan } from '../../plan/schema.ts';
 import { familyName } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { Choice } from '../controls/Choice.tsx';
-import { inputUnit } from '../controls/inputUnit.ts';
 import { NumberField } from '../controls/NumberField.tsx';
 import { inputBounds } from '../inputs.ts';
 import { useUnits } from '../useDesk.ts';
@@ -64,10 +63,9 @@ export function LinkFields({ link, answer, plan, seat = 'holder', prefix = '', o
       />
       {link.ratingA === 'auto' ? null : (
         <NumberField
-          label={named(inspector.fixedRating)}
+          label={named(inspector.fixedRatingA)}
           value={link.ratingA}
-          {...inputBounds('link.ratingA')}
-          unit={inputUnit('link.ratingA')}
+          {...inputBounds('fuse.link.ratingA')}
           onTake={(ratingA) => ratingA !== null && onTake({ ...link, ratingA })}
         />
       )}

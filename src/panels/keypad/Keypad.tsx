@@ -1,3 +1,4 @@
+import './keypad.css';
 import { Fragment } from 'react';
 import { words } from '../../words/full.ts';
 import type { ShowLength } from '../../words/units.ts';

@@ -11,7 +11,13 @@ import { KeptPlan } from './KeptPlan.tsx';
 interface Deleted {
   name: string;
   putBack: () => Promise<void>;
+  /** Offers the way back once the dialog is closed. */
+  message: Message;
 }
+
+/** An empty sheet that stood in for the last plan: nothing is lost with it. */
+const isBlank = ({ plan }: KeptPlanEntry): boolean =>
+  plan !== null && plan.fittings.length === 0 && plan.runs.length === 0 && plan.sheets.length === 1;
 
 /** Every plan that this browser keeps, and the way in for a file. */
 export default function PlansDialog({ files, onClose }: { files: PlanFiles; onClose: () => void }) {
@@ -20,7 +26,7 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
   useDesk((state) => state.plan.id);
   const openId = files.openId();
   const [kept, setKept] = useState<readonly KeptPlanEntry[]>([]);
-  const [deleted, setDeleted] = useState<Deleted | null>(null);
+  const [deleted, setDeleted] = useState<readonly Deleted[]>([]);
   const isHere = useRef(true);
   /** The way back outlives the dialog: it is offered anew, for as long as a message is shown, when that closes. */
   const offered = useRef<Message | null>(null);
@@ -44,19 +50,22 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
     [desk],
   );
 
-  const remove = async ({ planId, plan }: KeptPlanEntry) => {
-    const name = plan?.name ?? openDialog.unreadable;
-    const putBack = await deletePlan(desk, files, kept, planId);
-    setDeleted({ name, putBack });
-    offered.current = { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() };
+  const remove = async (entry: KeptPlanEntry) => {
+    const name = entry.plan?.name ?? openDialog.unreadable;
+    const putBack = await deletePlan(desk, files, kept, entry.planId);
+    const message: Message = { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() };
+    // each has its own way back, as long as this is open
+    setDeleted((before) => [{ name, putBack, message }, ...before]);
+    if (offered.current === null || !isBlank(entry)) offered.current = message;
     desk.setState({ message: offered.current });
     await list();
   };
-  const takeBack = async () => {
-    await deleted?.putBack();
-    setDeleted(null);
-    offered.current = null;
-    desk.setState({ message: null });
+  const takeBack = async (one: Deleted) => {
+    await one.putBack();
+    const left = deleted.filter((other) => other !== one);
+    setDeleted(left);
+    offered.current = left[0]?.message ?? null;
+    desk.setState({ message: offered.current });
     await list();
   };
 
@@ -78,14 +87,15 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
         </label>
         <h3>{openDialog.kept}</h3>
         <div role="status" aria-live="polite">
-          {deleted === null ? null : (
-            <p className="plans-deleted">
-              <span>{openDialog.deleted(deleted.name)}</span>
-              <button type="button" className="strong" onClick={() => void takeBack()}>
+          {deleted.map((one, index) => (
+            <p key={deleted.length - index} className="plans-deleted">
+              <span>{openDialog.deleted(one.name)}</span>
+              <button type="button" className="strong" onClick={() => void takeBack(one)}>
                 {words.messageActs.undo}
+                <span className="sr-only"> {one.name}</span>
               </button>
             </p>
-          )}
+          ))}
         </div>
         {kept.length === 0 ? <p className="hint">{openDialog.none}</p> : null}
         <ul className="plans">

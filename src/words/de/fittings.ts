@@ -27,7 +27,7 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
 export const kindsShort: Readonly<Record<FittingKind, string>> = {
   battery: 'Batterie',
   fuse: 'Sicherung',
-  passThrough: 'Durchlass',
+  passThrough: 'Durch\u00adführung',
   block: 'Verteiler',
   amplifier: 'Endstufe',
   ground: 'Masse',

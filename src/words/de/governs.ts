@@ -18,6 +18,7 @@ const GOVERNS: Readonly<Record<string, string>> = {
   drawn: 'gezeichnet, nicht nachgemessen',
   taped: 'wie nachgemessen',
   onlyBranches: 'keine Sicherung vor dem Verteiler',
+  bareFeed: 'keine Sicherung in der stärksten Zuleitung',
   none: 'nichts auf dem Weg',
 };
 

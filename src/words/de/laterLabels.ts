@@ -30,6 +30,7 @@ export const inspector = {
   family: 'Bauart',
   auto: 'Berechnet',
   fixedRating: 'Festgelegt auf',
+  fixedRatingA: 'Festgelegt auf, A',
   outputs: 'Abgänge',
   output: (n: string) => `Abgang ${n}`,
   outputFused: (n: string) => `Abgang ${n} hat eine Sicherung`,

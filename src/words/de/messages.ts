@@ -10,7 +10,7 @@ const clock = (time: number): string =>
 export const messages = {
   removed: (params: MessageParams) => (nameOf(params) === '' ? 'Leitung gelöscht.' : `${nameOf(params)} gelöscht.`),
   joined: ({ name = '', size = '' }: MessageParams) =>
-    `${name} gelöscht. Die zwei Leitungen sind wieder eine; Querschnitt wie zuvor: ${size === 'auto' ? 'berechnet' : gaugeText(String(size))}.`,
+    `${name} gelöscht. Die zwei Leitungen sind wieder eine; Querschnitt wie zuvor: ${size === 'auto' ? 'berechnet' : gaugeText(String(size), ',')}.`,
   exampleCopied: (params: MessageParams) => `Ab jetzt eine eigene Kopie: ${nameOf(params)}.`,
   notKept: () => 'Dieser Browser speichert den Plan nicht. Vor dem Verlassen als Datei speichern.',
   storageFull: () => 'Der Platz des Browsers für diese Seite ist voll. Als Datei speichern, dann Platz schaffen.',

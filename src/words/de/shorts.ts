@@ -33,7 +33,7 @@ export const shorts: Said<typeof english> = {
 };
 
 export const supplied: Said<typeof englishSupplied> = {
-  title: 'Batterie und Lichtmaschine',
+  title: 'Batterie und Generator',
   lead: 'Geschätzt: was eine Batterie gibt, hängt an Alter und Ladung.',
   rows: {
     postsOff: 'Niedrigste Batteriespannung, Motor aus, volle Leistung',
@@ -47,6 +47,6 @@ export const supplied: Said<typeof englishSupplied> = {
     deficitIdle: 'Batterien müssen im Leerlauf im Mittel zugeben',
     deficitCruise: 'Batterien müssen in Fahrt im Mittel zugeben',
   },
-  noAlternator: 'Keine Lichtmaschine gezeichnet: zum Laden ist nichts gesagt.',
+  noAlternator: 'Kein Generator gezeichnet: zum Laden ist nichts gesagt.',
   saturated: 'an ihrer Grenze',
 };

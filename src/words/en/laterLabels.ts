@@ -30,6 +30,7 @@ export const inspector = {
   family: 'Family',
   auto: 'Worked out',
   fixedRating: 'Fixed at',
+  fixedRatingA: 'Fixed at, A',
   outputs: 'Outputs',
   output: (n: string) => `Output ${n}`,
   outputFused: (n: string) => `Output ${n} has a fuse`,

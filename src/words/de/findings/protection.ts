@@ -88,8 +88,10 @@ export const protection: FindingTable<
         ? `${fuse}: kleiner als der volle Strom${after(' von', told.current('fullA'))}.`
         : `${fuse}: auf Dauer ${told.current('heatingA', 'zu viel')}; an dieser Stelle trägt sie ${told.current('forLongA', 'weniger')}.`;
     },
-    remedy: () =>
-      'Größeren Querschnitt legen, damit eine größere Sicherung erlaubt ist, oder die Zuleitung aufteilen. Nie nur die Sicherung vergrößern.',
+    remedy: (told) =>
+      told.number('fitsA') === null
+        ? 'Größeren Querschnitt legen, damit eine größere Sicherung erlaubt ist, oder die Zuleitung aufteilen. Nie nur die Sicherung vergrößern.'
+        : `Eine mit ${told.current('fitsA')} einsetzen, die Leitungen und Hersteller zulassen, oder sie berechnen lassen.`,
   },
   'fuse-over-maker': {
     sentence: (told) =>

@@ -84,7 +84,10 @@ export const protection: FindingTable<
         ? `${fuseAtPlace(told)}${rating}, is smaller than the full current${after(' of', told.current('fullA'))}.`
         : `${fuseAtPlace(told)}${rating}, would carry ${told.current('heatingA', 'too much')} for long; where it sits it bears ${told.current('forLongA', 'less')}.`;
     },
-    remedy: () => 'Take a thicker cable so that a larger fuse is allowed, or split the feed. Never only a larger fuse.',
+    remedy: (told) =>
+      told.number('fitsA') === null
+        ? 'Take a thicker cable so that a larger fuse is allowed, or split the feed. Never only a larger fuse.'
+        : `Fit one of ${told.current('fitsA')}, which cables and maker allow, or let it be worked out.`,
   },
   'fuse-over-maker': {
     sentence: (told) =>
