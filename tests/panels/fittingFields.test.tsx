@@ -166,7 +166,7 @@ describe('a battery', () => {
     const desk = inspectNew('battery');
     fireEvent.click(screen.getByLabelText('A fuse on the positive post'));
     choose('Post: rating, A', 'fixed');
-    type('Post: fixed at', '200');
+    type('Post: fixed at, A', '200');
     const families = [...screen.getByLabelText<HTMLSelectElement>('Post: family').options].map(({ value }) => value);
     expect(families).toEqual(['auto', 'post-link']);
     choose('A sensor on the negative post', 'yes');
