@@ -208,6 +208,31 @@ describe('while a finger drags the fuse', () => {
   });
 });
 
+it('the fuse slid on past the pass-through stays in its cable, and all of that before it is unprotected', async () => {
+  await openAgain();
+  const {
+    page,
+    opened: { finger },
+  } = user;
+  const depth = await undoDepth(page);
+  const [fuse, wall, bend] = [placeOf('Main fuse'), placeOf('Pass-through'), { xM: 1.3, yM: 0.2 }];
+  const pastIt = between(wall, bend, 0.6);
+  const spot = (at: At) => user.spot(at, 'Whole vehicle');
+  await finger.down(spot(fuse));
+  await finger.move(spot(wall));
+  await finger.move(spot(pastIt));
+  await finger.up();
+  const lengthOf = (from: At, to: At) => Math.hypot(to.xM - from.xM, to.yM - from.yM);
+  const alongM = UNPROTECTED_M + lengthOf(fuse, wall) + lengthOf(wall, pastIt);
+  await expect.poll(async () => metres(await shownValue(page, 'Longest unprotected'))).toBeCloseTo(alongM, 1);
+  for (const run of ['Battery to pass-through', 'Pass-through to main fuse', 'Main fuse to distribution block'])
+    await untilText(page, new RegExp(`^${run}$`, 'm'));
+  expect(await undoDepth(page)).toBe(depth + 1);
+  await user.tap(user.button(/^Undo:/));
+  await untilSaved(page, (text) => text === kept.text);
+  opened?.expectClean();
+});
+
 it('a pinch zooms, and leaves the plan alone', async () => {
   await openAgain();
   const {

@@ -1,11 +1,14 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { undo } from '../../src/desk/edit.ts';
+import { assess } from '../../src/assess/assess.ts';
+import { layProposal, undo } from '../../src/desk/edit.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import { changeRun } from '../../src/plan/edits/changeRun.ts';
+import type { Proposal } from '../../src/plan/propose/proposal.ts';
+import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';
-import { feedPlan } from '../drawing/support/plans.ts';
+import { feedPlan, withFittings, withRun } from '../drawing/support/plans.ts';
 import { createSketchBench, type SketchBench } from './support/bench.ts';
-import { drag, send, tap } from './support/finger.ts';
+import { drag, type Pointer, send, tap } from './support/finger.ts';
 
 let bench: SketchBench;
 
@@ -105,6 +108,126 @@ describe('a drag on a fitting', () => {
     expect(fuse?.xM).toBeCloseTo(0.5, 2);
     expect(fuse?.yM).toBeCloseTo(0.6, 1);
     expect(run('run1')?.bends).toEqual([{ xM: 0.5, yM: 1 }]);
+  });
+
+  describe('past an end of its cable', () => {
+    const shown = () => bench.desk.getState().draft ?? bench.desk.getState().plan;
+    const joined = (plan: Plan) => plan.runs.map(({ from, to }) => `${from.fittingId} ${to.fittingId}`);
+    const unprotectedM = () => Math.max(...assess(shown()).sources.map((source) => source.unprotectedM));
+    /** Takes the fuse from where it stands; answers what moves it on, frame by frame. */
+    const hold = (pointer: Pointer = {}) => {
+      send(bench.element.bay, 'pointerdown', ...bench.px('bay', 0.5, 1), pointer);
+      return (xM: number, yM: number) => {
+        send(bench.element.bay, 'pointermove', ...bench.px('bay', xM, yM), pointer);
+        bench.frame();
+      };
+    };
+    const lift = (xM: number, yM: number) => send(bench.element.bay, 'pointerup', ...bench.px('bay', xM, yM));
+
+    it('slides on along the cable beyond a pass-through: the two swap, one step, undone to the same bytes', () => {
+      const before = bench.bytes();
+      const moveTo = hold();
+      const seen: number[] = [];
+      // the cable beyond goes from (1, 1) to (2, 0.4): the nearest to the finger is (1.25, 0.85), then (1.5, 0.7)
+      for (const [xM, yM] of [
+        [0.8, 1],
+        [1, 1],
+        [1.28, 0.9],
+        [1.53, 0.75],
+      ] as const) {
+        moveTo(xM, yM);
+        seen.push(unprotectedM());
+      }
+      expect(bench.bytes()).toBe(before);
+      lift(1.53, 0.75);
+      expect(joined(bench.desk.getState().plan)).toEqual(['battery grommet', 'grommet fuse', 'fuse amp']);
+      expect(at(bench.desk.getState().plan, 'fuse')).toEqual({ xM: 1.5, yM: 0.7 });
+      expect(run('run1')?.bends).toEqual([]);
+      expect(bench.desk.getState().plan.runs[2]?.bends).toEqual([{ xM: 2, yM: 0.4 }]);
+      // as drawn from (0.2, 1): 0.6 m, 0.8 m, then 0.8 m and once or twice the root of 0.25^2 + 0.15^2
+      const beyondM = Math.hypot(0.25, 0.15);
+      const drawnM = [0.6, 0.8, 0.8 + beyondM, 0.8 + 2 * beyondM];
+      expect(seen.map((lengthM) => lengthM.toFixed(3))).toEqual(drawnM.map((lengthM) => lengthM.toFixed(3)));
+      expect(bench.depth()).toBe(1);
+      undo(bench.desk);
+      expect(bench.bytes()).toBe(before);
+    });
+
+    it('is as it was when it comes back home', () => {
+      const before = bench.bytes();
+      const moveTo = hold();
+      moveTo(1.5, 0.7);
+      expect(joined(shown())).toContain('grommet fuse');
+      moveTo(0.5, 1);
+      expect(savePlan(shown())).toBe(before);
+      lift(0.5, 1);
+      expect(bench.bytes()).toBe(before);
+      expect(bench.depth()).toBe(0);
+    });
+
+    it('is held by its own cable while that is as near, and leaves both for good', () => {
+      const moveTo = hold({ alt: true });
+      // straight over the pass-through, and within its reach
+      moveTo(1, 1);
+      expect(joined(shown())).toEqual(['battery fuse', 'fuse grommet', 'grommet amp']);
+      // at the outside of the corner, to which both come as near
+      moveTo(1.02, 1.05);
+      expect(joined(shown())).toEqual(['battery fuse', 'fuse grommet', 'grommet amp']);
+      expect(at(shown(), 'fuse')).toEqual({ xM: 1, yM: 1 });
+      moveTo(1.5, 1.6);
+      expect(joined(shown())).toEqual(['battery fuse', 'fuse grommet', 'grommet amp']);
+      expect(at(shown(), 'fuse')).toEqual({ xM: 1.5, yM: 1.6 });
+    });
+
+    it('is not caught by a lead that crosses, nor past what is locked', () => {
+      const plan = withFittings(feedPlan(), [['bolt', 'ground', 1.5, 1.7]]);
+      bench = createSketchBench(withRun(plan, 'return', 'amp.ground', 'bolt.body', [[1.5, 0.2]], 'ground'));
+      const moveTo = hold({ alt: true });
+      moveTo(1.5, 1.4);
+      expect(at(shown(), 'fuse')).toEqual({ xM: 1.5, yM: 1.4 });
+      expect(joined(shown()).slice(0, 3)).toEqual(['battery fuse', 'fuse grommet', 'grommet amp']);
+      moveTo(1.48, 0.7);
+      expect(joined(shown())).toEqual(['battery grommet', 'grommet fuse', 'fuse amp', 'amp bolt']);
+      lift(1.48, 0.7);
+
+      bench = createSketchBench(changeFitting(feedPlan(), 'grommet', { locked: true }));
+      hold({ alt: true })(1.5, 0.7);
+      expect(at(shown(), 'fuse')).toEqual({ xM: 1.5, yM: 0.7 });
+      expect(joined(shown())).toEqual(['battery fuse', 'fuse grommet', 'grommet amp']);
+    });
+
+    it.each([
+      ['a cable that is proposed', 'one of the plan', ['fuse', 'run1', 'run2'], false],
+      ['a cable of the plan', 'one that is proposed', ['run3'], false],
+      ['a cable that is proposed', 'more of that', ['fuse', 'run1', 'run2', 'run3'], true],
+    ])('from %s into %s', (_from, _into, ghosts, slidesOn) => {
+      const whole = feedPlan();
+      const proposal: Proposal = [
+        ...whole.fittings.map((fitting) => ({ kind: 'fitting', id: fitting.id, fitting, why: 'firstFuse' }) as const),
+        ...whole.runs.map((one) => ({ kind: 'run', id: one.id, run: one, why: 'feeds' }) as const),
+      ].filter(({ id }) => ghosts.includes(id));
+      const isKept = ({ id }: { id: string }) => !ghosts.includes(id);
+      bench = createSketchBench({
+        ...whole,
+        fittings: whole.fittings.filter(isKept),
+        runs: whole.runs.filter(isKept),
+      });
+      layProposal(bench.desk, 'propose', proposal);
+      const before = bench.bytes();
+      hold({ alt: true })(1.5, 0.7);
+      const order = slidesOn
+        ? ['battery grommet', 'grommet fuse', 'fuse amp']
+        : ['battery fuse', 'fuse grommet', 'grommet amp'];
+      expect(joined(shown()).toSorted()).toEqual(order.toSorted());
+      expect(at(shown(), 'fuse')).toEqual({ xM: 1.5, yM: 0.7 });
+      lift(1.5, 0.7);
+      // the plan has kept its own runs, and nothing of what was proposed
+      expect(bench.desk.getState().plan.runs.map(({ id }) => id)).toEqual(
+        whole.runs.filter(isKept).map(({ id }) => id),
+      );
+      if (isKept({ id: 'fuse' })) expect(bench.bytes()).not.toBe(before);
+      else expect(bench.bytes()).toBe(before);
+    });
   });
 
   it('leaves a locked fitting alone and pans instead', () => {

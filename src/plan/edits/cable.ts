@@ -2,10 +2,11 @@
 
 import { distanceToSegment } from '../../geom/point.ts';
 import { nearestOnPolyline, splitPolyline } from '../../geom/polyline.ts';
-import { fittingById } from '../byId.ts';
+import { fittingById, runsAt } from '../byId.ts';
 import { roundPoint } from '../round.ts';
 import { placeOn } from '../runs.ts';
 import type { Fitting, Plan, Point, Run, TerminalRef } from '../schema.ts';
+import { INLINE_KINDS } from '../terminals.ts';
 
 /** A fitting that strays no more than this from the straight line leaves no bend behind. */
 const STRAIGHT_WITHIN_M = 0.001;
@@ -16,6 +17,22 @@ export interface Cable {
   readonly to: TerminalRef;
   /** Both ends included; the fitting only where the cable bends at it. */
   readonly points: readonly Point[];
+}
+
+/** An inline fitting that sits in a cable, between its two runs. */
+export interface InCable {
+  readonly fitting: Fitting;
+  readonly first: Run;
+  readonly second: Run;
+}
+
+/** The fitting with its two runs; null where it is no inline fitting, has not exactly two, or anything is locked. */
+export function freeInCable(plan: Plan, id: string): InCable | null {
+  const fitting = fittingById(plan, id);
+  const [first, second, ...others] = runsAt(plan, id);
+  if (fitting === undefined || !INLINE_KINDS.has(fitting.kind) || fitting.locked || others.length > 0) return null;
+  if (first === undefined || second === undefined || first.locked || second.locked) return null;
+  return { fitting, first, second };
 }
 
 /** The cable that two runs of one sheet make at a fitting; null when one of them has both ends there, or an end is gone. */

@@ -1,8 +1,6 @@
-import { fittingById, runsAt } from '../byId.ts';
 import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
-import { INLINE_KINDS } from '../terminals.ts';
 import { withPlace, withRun } from './accept.ts';
-import { bendsOf, cableThrough, cutNearest } from './cable.ts';
+import { bendsOf, cableThrough, cutNearest, freeInCable } from './cable.ts';
 import { outdateTapes } from './outdateTapes.ts';
 import { shareTaped } from './shareTaped.ts';
 
@@ -12,10 +10,9 @@ import { shareTaped } from './shareTaped.ts';
  * fitting without exactly two runs, stays as it is.
  */
 export function slideFitting(plan: Plan, id: string, place: Point): Plan {
-  const fitting = fittingById(plan, id);
-  const [first, second, ...others] = runsAt(plan, id);
-  if (fitting === undefined || !INLINE_KINDS.has(fitting.kind) || fitting.locked || others.length > 0) return plan;
-  if (first === undefined || second === undefined || first.locked || second.locked) return plan;
+  const inCable = freeInCable(plan, id);
+  if (inCable === null) return plan;
+  const { fitting, first, second } = inCable;
   const cable = cableThrough(plan, fitting, first, second);
   const cut = cable === null ? null : cutNearest(cable.points, place);
   if (cut === null) return plan;

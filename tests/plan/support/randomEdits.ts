@@ -11,6 +11,7 @@ import { changeSheet } from '../../../src/plan/edits/changeSheet.ts';
 import { mirrorSheet } from '../../../src/plan/edits/mirrorSheet.ts';
 import { moveBend } from '../../../src/plan/edits/moveBend.ts';
 import { moveFitting } from '../../../src/plan/edits/moveFitting.ts';
+import { passFitting, runsBeyond } from '../../../src/plan/edits/passFitting.ts';
 import { reconnectRun } from '../../../src/plan/edits/reconnectRun.ts';
 import { removeBend } from '../../../src/plan/edits/removeBend.ts';
 import { removeFitting } from '../../../src/plan/edits/removeFitting.ts';
@@ -178,6 +179,18 @@ const edit: fc.Arbitrary<Edit> = fc.oneof(
       (plan) =>
         slideFitting(plan, fittingId(plan, which), at),
   ),
+  fc.tuple(number, number, point).map(([which, onto, at]): Edit => {
+    const rest = freshId();
+    return (plan) => {
+      // few fittings sit in a cable that goes on: the first that does, from a random one on
+      for (const [index] of plan.fittings.entries()) {
+        const id = fittingId(plan, which + index);
+        const target = pick(runsBeyond(plan, id), onto);
+        if (target !== undefined) return passFitting(plan, id, target.run.id, at, rest);
+      }
+      return plan;
+    };
+  }),
   number.map(
     (which): Edit =>
       (plan) =>
