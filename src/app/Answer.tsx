@@ -32,9 +32,7 @@ function useMarkedByHand(place: RefObject<HTMLElement | null>): void {
       pacedOf(desk, PACES[name]).subscribe(({ isOld }) => place.current?.toggleAttribute(`data-${name}-old`, isOld)),
     );
     const behind = desk.subscribe(({ isBehind }, before) => {
-      if (isBehind === before.isBehind) return;
-      place.current?.toggleAttribute('data-behind', isBehind);
-      place.current?.setAttribute('aria-busy', String(isBehind));
+      if (isBehind !== before.isBehind) place.current?.toggleAttribute('data-behind', isBehind);
     });
     const leave = [...waiting, behind];
     return () => {

@@ -89,6 +89,11 @@ function Page({ desk, files }: { desk: Desk; files: Keeping }) {
 
   useEffect(() => showInspectorBy(desk, () => setPulled(true)), [desk]);
 
+  // what was asked for is not to open under the sheet
+  useEffect(() => {
+    if (isGuided) setPulled(false);
+  }, [isGuided]);
+
   const locale = useLocale();
 
   const title = words.app.pageTitle(planName);

@@ -1,6 +1,6 @@
 import type { Context } from 'konva/lib/Context';
 import type { Shape as KonvaShape } from 'konva/lib/Shape';
-import { memo, type RefObject, useEffect, useLayoutEffect, useMemo, useRef } from 'react';
+import { memo, type RefObject, useEffect, useMemo, useRef } from 'react';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
 import { seenStretch } from '../drawing/hazard.ts';
@@ -137,11 +137,7 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
     },
     [table, scene, marked, view],
   );
-  const newest = useRef(paint);
-  useLayoutEffect(() => {
-    newest.current = paint;
-  });
-  useEffect(() => paintWithFrames(table, () => repaint(shape.current, newest.current)), [table]);
+  useEffect(() => paintWithFrames(table, () => repaint(shape.current, paint)), [table, paint]);
   return <Painted paint={paint} shape={shape} />;
 });
 

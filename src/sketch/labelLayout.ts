@@ -4,6 +4,7 @@ import type { Camera } from '../desk/desk.ts';
 import { halfPlatePx } from '../drawing/fittings.ts';
 import type { Drawing, LabelShape } from '../drawing/shapes.ts';
 import { type Box, type Ground, groundOf, grown, overlap } from './labelGround.ts';
+import { textWidth } from './textWidth.ts';
 
 export interface PlacedLabel {
   label: LabelShape;
@@ -14,8 +15,7 @@ export interface PlacedLabel {
   heightPx: number;
 }
 
-/** Mean advance of a letter, as a part of the type size; and the size itself. */
-const LETTER = 0.53;
+/** Mean advance of a figure in large bold type, as a part of its size. */
 const BOLD = 0.6;
 const LABEL_PX = 16;
 const LINE_PX = 20;
@@ -33,11 +33,11 @@ function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
 }
 
 function baseSizeOf(label: LabelShape): { w: number; h: number } {
-  const letters = (text: string, typePx: number) => text.length * LETTER * typePx + 2 * PAD_PX;
+  const lineOf = (text: string, isBold: boolean) => textWidth(text, isBold) * LABEL_PX + 2 * PAD_PX;
   if (label.kind === 'hazard') return { w: label.figures.length * BOLD * HAZARD_PX + 28, h: HAZARD_LINE_PX };
   // a figure cut short is another figure
-  if (label.kind === 'run') return { w: letters(label.figures, LABEL_PX), h: LINE_PX + 2 };
-  const w = Math.max(letters(label.title, LABEL_PX), letters(label.figures, LABEL_PX));
+  if (label.kind === 'run') return { w: lineOf(label.figures, false), h: LINE_PX + 2 };
+  const w = Math.max(lineOf(label.title, false), lineOf(label.figures, true));
   return { w: Math.min(LABEL_MAX_PX, w), h: label.figures === '' ? LINE_PX : 2 * LINE_PX };
 }
 
@@ -59,6 +59,12 @@ const CORNERS = [
   [1, -1],
   [-1, -1],
 ] as const;
+/** How much further off a name may stand where it has no room right beside its plate, in lines. */
+const FURTHER_LINES = [0.5, 1, 2] as const;
+/** And so many times as far from every other plate as from its own. */
+const CLEARLY_NEARER = 1.5;
+/** On a sheet with more fittings than these names need not look further for room: that is asked anew with every zoom. */
+const MOST_LOOKING_FURTHER = 48;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
 export const HALF_STROKE_PX = 12;
 
@@ -82,9 +88,8 @@ function* offsets(
       return;
     case 'fitting':
       yield* [[0, under] as const, [0, -under] as const, [beside, 0] as const, [-beside, 0] as const];
-      // from a corner of the plate, and a line further off: still nearer to it than to another
+      // from a corner of the plate
       for (const [x, y] of CORNERS) yield [x * beside, y * under];
-      yield* [[0, under + LINE_PX] as const, [0, -under - LINE_PX] as const];
       return;
     case 'hazard':
       for (const offPx of HAZARD_RINGS_PX)
@@ -123,6 +128,33 @@ function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: Pan
       else if (isInside(box, size)) yield box;
     }
   }
+}
+
+const isCrowded = (grounds: readonly Ground[]): boolean =>
+  grounds.some(({ plates }) => plates.length > MOST_LOOKING_FURTHER);
+
+/** The same for the name of a fitting that has found none: clearly nearer to its own plate than to any other. */
+function furtherTries(
+  label: LabelShape,
+  grounds: readonly Ground[],
+  camera: Camera,
+  size: PaneSize,
+  scale: number,
+): Box[] {
+  if (label.kind !== 'fitting' || isCrowded(grounds)) return [];
+  const own = sizeOf(label, scale);
+  const plate = halfPlatePx(camera.pxPerM);
+  const { xPx, yPx } = toScreen(camera, size, label.at);
+  return FURTHER_LINES.flatMap((lines) => {
+    const offPx = lines * LINE_PX * scale;
+    const isNearToo = (box: Box, other: Box) =>
+      (other.x !== xPx || other.y !== yPx) && overlap(grown(box, CLEARLY_NEARER * offPx), other);
+    return [...offsets('fitting', own, plate + offPx)]
+      .map(([dx, dy]) => ({ x: xPx + dx, y: yPx + dy, ...own }))
+      .filter(
+        (box) => isInside(box, size) && !grounds.some(({ plates }) => plates.some((other) => isNearToo(box, other))),
+      );
+  });
 }
 
 /**
@@ -169,7 +201,9 @@ export function placed(
     const { xPx, yPx } = toScreen(camera, size, label.at);
     if (xPx < 0 || yPx < 0 || xPx > size.widthPx || yPx > size.heightPx) continue;
     const isKept = label.kind === 'hazard' || label.id === keep;
-    const box = roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken);
+    const box =
+      roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken) ??
+      roomFor(furtherTries(label, grounds, camera, size, scale), label, isKept, grounds, taken);
     if (box === undefined) continue;
     taken.push(box);
     done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
@@ -177,9 +211,24 @@ export function placed(
   return done;
 }
 
+const namesIn = (done: readonly PlacedLabel[]): number => done.filter(({ label }) => label.kind === 'fitting').length;
+
 /**
  * Labels with room, in the order of the drawing: the length of an unprotected stretch always, then what is picked out,
- * then names, then figures of runs.
+ * then names, then figures of runs. A name that has found none goes before the other names, which have other places.
  */
-export const layOutLabels = (drawing: Drawing, camera: Camera, size: PaneSize, wish: Wish): PlacedLabel[] =>
-  placed(drawing.labels, [groundOf(drawing, camera, size, wish.scale)], camera, size, wish);
+export function layOutLabels(
+  { labels, ...things }: Drawing,
+  camera: Camera,
+  size: PaneSize,
+  wish: Wish,
+): PlacedLabel[] {
+  const grounds = [groundOf(things, camera, size, wish.scale)];
+  const first = placed(labels, grounds, camera, size, wish);
+  const known = new Set(first.map(({ label }) => label));
+  const isRoomless = (label: LabelShape) => label.kind === 'fitting' && !known.has(label);
+  if (isCrowded(grounds) || !labels.some(isRoomless)) return first;
+  const inOrder = labels.toSorted((one, other) => Number(isRoomless(other)) - Number(isRoomless(one)));
+  const second = placed(inOrder, grounds, camera, size, wish);
+  return namesIn(second) > namesIn(first) ? second : first;
+}

@@ -75,12 +75,8 @@ function write(shown: Shown): void {
   say(figures, label.figures);
 }
 
-/** So many that have no room now are kept: what moves takes a label's room for a frame or two. */
-const MOST_AWAY = 64;
-
 export class LabelSheet {
   readonly #shown = new Map<string, Shown>();
-  readonly #away = new Map<string, Shown>();
   #list: readonly PlacedLabel[] = [];
   #look: Look = { selectedId: null, scale: 1 };
   #round = 0;
@@ -97,21 +93,17 @@ export class LabelSheet {
       const { kind, id, key } = placed.label;
       this.#showOne(key, { placed, isSelected: kind !== 'hazard' && id === selectedId, scale, round: this.#round });
     }
-    for (const [key, shown] of this.#shown) if (shown.round !== this.#round) this.#takeAway(key, shown);
-  }
-
-  #takeAway(key: string, shown: Shown): void {
-    shown.element.remove();
-    this.#shown.delete(key);
-    if (this.#away.size >= MOST_AWAY) this.#away.clear();
-    this.#away.set(key, shown);
+    for (const [key, shown] of this.#shown) {
+      if (shown.round === this.#round) continue;
+      shown.element.remove();
+      this.#shown.delete(key);
+    }
   }
 
   #showOne(key: string, now: Pick<Shown, 'placed' | 'isSelected' | 'scale' | 'round'>): void {
     const before = this.#shown.get(key);
     if (before === undefined) {
-      const shown = Object.assign(this.#away.get(key) ?? made(), now);
-      this.#away.delete(key);
+      const shown = { ...made(), ...now };
       write(shown);
       this.#shown.set(key, shown);
       this.sheet.append(shown.element);

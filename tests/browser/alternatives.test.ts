@@ -1,9 +1,11 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
-import { untilText } from '../support/reading.ts';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { layoutFaults } from '../support/layout.ts';
+import { drawn, untilText } from '../support/reading.ts';
 import { areaMm2, ISO8820_RATINGS_A, ohmPerM, type Size, STOCK } from './support/publishedTables.ts';
 import { headline, number, row, savedText, shownValue, undoButton, undoDepth, untilSaved } from './support/reading.ts';
+import { SAID } from './support/said.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** The four other ways to build a plan, by touch: what each column says, and what the page says once it is accepted. */
@@ -55,6 +57,29 @@ async function readTable(): Promise<typeof table> {
   const [head = [], ...body] = cells;
   const names = head.map(([name = '']) => name);
   return new Map(body.map((line) => [line[0]?.[0] ?? '', new Map(line.map((lines, at) => [names[at] ?? '', lines]))]));
+}
+
+/** Texts that reach out of the cell they stand in, to where the next one begins. */
+function beyondTheirCell(region: Element): string[] {
+  return [...region.querySelectorAll('td, th')].flatMap((cell) => {
+    const range = document.createRange();
+    range.selectNodeContents(cell);
+    const { left, right } = cell.getBoundingClientRect();
+    const isBeyond = [...range.getClientRects()].some((box) => box.right > right + 1 || box.left < left - 1);
+    return isBeyond ? [`out of its cell: '${cell.textContent?.trim().slice(0, 60)}'`] : [];
+  });
+}
+
+/** Buttons in whose cell it cannot be read what they accept: the heads of the columns have gone by long before. */
+function unnamedButtons(region: Element): string[] {
+  return [...region.querySelectorAll('td')].flatMap((cell) => {
+    const label = cell.querySelector('button')?.getAttribute('aria-label') ?? null;
+    if (label === null) return [];
+    const ahead = getComputedStyle(cell, '::before').content === 'none' ? '' : (cell.dataset.column ?? '');
+    const text = `${ahead} ${cell.innerText.replaceAll('\u00ad', '').replace(/\s+/g, ' ')}`;
+    const [, name = label] = label.split(': ');
+    return text.includes(name) ? [] : [`'${text.trim()}' for '${name}'`];
+  });
 }
 
 /** Length, drop and current of a run, as its row says. */
@@ -140,6 +165,40 @@ describe('alternatives', () => {
     }
     expect(await savedText(page)).toBe(first.text);
     expect(await undoDepth(page)).toBe(first.depth);
+  });
+
+  it.each(['en', 'de'] as const)('have room on every screen for all they say: %s', async (language) => {
+    const said = SAID[language];
+    // unlike the example this plan has lengths to tape, and with a second battery something to stop for at its fuses
+    const there = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
+    const { page } = there;
+    page.setDefaultTimeout(6000);
+    const reader = new TouchUser(there);
+    await untilText(page, said.oneToStopFor);
+    await reader.tap(reader.button(said.topbar.plans));
+    const chooser = page.waitForEvent('filechooser');
+    await reader.tap(page.getByText(said.openFile, { exact: true }));
+    const file = { name: 'wagon.plan.json', mimeType: 'application/json', buffer: Buffer.from(first.text) };
+    await (await chooser).setFiles(file);
+    await reader.tap(reader.button(said.dismiss));
+    await reader.tap(reader.button(said.topbar.alternatives));
+    const region = page.getByRole('region', { name: said.topbar.alternatives });
+    await region.getByRole('table').waitFor();
+    const found: Record<string, string[]> = {};
+    const wanted: Record<string, string[]> = {};
+    for (const [screen, size] of Object.entries(VIEWPORTS)) {
+      await page.setViewportSize(size);
+      await drawn(page);
+      found[screen] = [
+        ...(await layoutFaults(page)),
+        ...(await region.evaluate(beyondTheirCell)),
+        ...(await region.evaluate(unnamedButtons)),
+      ];
+      wanted[screen] = [];
+    }
+    expect(found).toEqual(wanted);
+    there.expectClean();
+    await there.close();
   });
 
   it('a thicker feed is the next size of the stock, and loses less by the ratio of the areas', async () => {

@@ -142,3 +142,25 @@ it('every step by touch to the end; left at each, it changes nothing and is take
   expect(await undoDepth(page)).toBe(depth);
   opened.expectClean();
 }, 90_000);
+
+it('on a phone, asked for in the answer pulled up, comes into sight: the answer is lowered', async () => {
+  opened = await openPage(browser, inject('pageUrl'), 'phone');
+  const { page } = opened;
+  const user = new TouchUser(opened);
+  await untilText(page, /\d to stop for/);
+  await user.tap(user.button('Show the whole answer'));
+  await user.tap(user.button('Show me'));
+  const card = page.getByRole('complementary', { name: 'First plan' });
+  await card.getByRole('heading', { name: /^Step 1 of 7/ }).waitFor();
+  await drawn(page);
+  expect(await user.button('Show the whole answer').getAttribute('aria-expanded')).toBe('false');
+  // nothing lies over it: its button answers to one tap
+  await user.tap(card.getByRole('button', { name: 'Start a new plan', exact: true }));
+  await page.getByRole('dialog', { name: 'New plan' }).waitFor();
+  // pulled up again, the answer stays up while the guide goes on under it
+  await page.keyboard.press('Escape');
+  await user.tap(user.button('Show the whole answer'));
+  await drawn(page);
+  expect(await user.button('Show the sketch').getAttribute('aria-expanded')).toBe('true');
+  opened.expectClean();
+});

@@ -1,15 +1,24 @@
-import { describe, expect, it } from 'vitest';
+import { readFileSync } from 'node:fs';
+import { afterEach, describe, expect, it } from 'vitest';
+import { assess } from '../../src/assess/assess.ts';
+import { toScreen } from '../../src/desk/camera.ts';
 import type { Camera } from '../../src/desk/desk.ts';
 import { drawSheet } from '../../src/drawing/draw.ts';
+import { halfPlatePx } from '../../src/drawing/fittings.ts';
 import { drawOutline } from '../../src/drawing/outline.ts';
 import type { Drawing, LabelShape } from '../../src/drawing/shapes.ts';
+import { openPlan } from '../../src/plan/open.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { arrangementFor, bayShare } from '../../src/sketch/arrangement.ts';
 import { cameraShowing, fittedCamera } from '../../src/sketch/cameras.ts';
 import { closeUpOf } from '../../src/sketch/closeUp.ts';
 import { barStepM, coarseStepM, gridStepM, linesBetween, snapStepM } from '../../src/sketch/grid.ts';
 import { LABEL_MAX_PX, layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
+import { labelWords } from '../../src/sketch/labelWords.ts';
 import { snapPoint } from '../../src/sketch/snap.ts';
+import { namedExample } from '../../src/words/example.ts';
+import { unitsFor } from '../../src/words/index.ts';
+import { speakIn } from '../../src/words/language.ts';
 import { BENCH, emptyPlan, feedPlan, SHEET, VAN } from '../drawing/support/plans.ts';
 import { answerWith } from '../support/answers.ts';
 
@@ -18,6 +27,9 @@ const sheetOf = (plan: Plan) => {
   if (sheet === undefined) throw new Error('no sheet');
   return sheet;
 };
+
+const overlaps = (a: PlacedLabel, b: PlacedLabel) =>
+  Math.abs(a.xPx - b.xPx) * 2 < a.widthPx + b.widthPx && Math.abs(a.yPx - b.yPx) * 2 < a.heightPx + b.heightPx;
 
 describe('the grid', () => {
   it.each([
@@ -175,9 +187,6 @@ describe('labels', () => {
   };
   const withHazard: Drawing = { ...drawn, labels: [...drawn.labels, hazard] };
 
-  const overlaps = (a: PlacedLabel, b: PlacedLabel) =>
-    Math.abs(a.xPx - b.xPx) * 2 < a.widthPx + b.widthPx && Math.abs(a.yPx - b.yPx) * 2 < a.heightPx + b.heightPx;
-
   it('never overlap one another, at any zoom', () => {
     for (const pxPerM of [40, 90, 200, 500]) {
       const placed = layOutLabels(withHazard, { ...camera, pxPerM }, size, options);
@@ -219,11 +228,22 @@ describe('labels', () => {
     expect(placed?.widthPx).toBe(LABEL_MAX_PX);
   });
 
+  it('take as much room as the letters of the name need', () => {
+    const [first] = drawn.labels;
+    if (first === undefined) throw new Error('no label');
+    const widthOf = (title: string) =>
+      layOutLabels({ ...drawn, labels: [{ ...first, title, figures: '' }] }, camera, size, options)[0]?.widthPx ?? 0;
+    // advances of the type's letters, measured in a browser at 100 px: W 86, m 84, i 25, l 26
+    expect(widthOf('WmWmWm')).toBeGreaterThanOrEqual(3 * 16 * (0.86 + 0.84));
+    expect(widthOf('ililil')).toBeGreaterThanOrEqual(3 * 16 * (0.25 + 0.26));
+    expect(widthOf('ililil')).toBeLessThan(widthOf('WmWmWm') / 2);
+  });
+
   it('show the one that is picked out before others', () => {
     // a pane in which the title and the scale leave no room for all names
     const [crowded, small] = [
       { ...camera, pxPerM: 40 },
-      { widthPx: 300, heightPx: 170 },
+      { widthPx: 240, heightPx: 130 },
     ];
     const without = layOutLabels(drawn, crowded, small, options).map(({ label }) => label.id);
     const hidden = drawn.fittings.find(({ fittingId }) => !without.includes(fittingId));
@@ -250,4 +270,56 @@ describe('labels', () => {
       }
     }
   });
+});
+
+describe('the labels of the example', () => {
+  afterEach(() => speakIn('en'));
+
+  /** The pane of the whole vehicle, and the size of its type, as measured on each screen. */
+  const PANES = [
+    ['a projector, to a class', 685, 1021, 1.5],
+    ['a projector', 764, 946, 1.25],
+    ['a tablet on its side', 652, 285, 1],
+    ['a tablet upright', 506, 620, 1],
+  ] as const;
+  /** What stands this near to its plate can be meant for no other, px. */
+  const RIGHT_BESIDE_PX = 5.01;
+
+  it.each(PANES.flatMap((pane) => [[...pane, 'en'] as const, [...pane, 'de'] as const]))(
+    'on %s (%i x %i px, type x %f) name every fitting there is room for, each beside its own plate: %s',
+    async (_where, widthPx, heightPx, scale, language) => {
+      await speakIn(language);
+      const opened = openPlan(readFileSync('public/demo.plan.json', 'utf8'));
+      if (!opened.ok) throw new Error('the example does not open');
+      const plan = namedExample(opened.plan);
+      const sheet = sheetOf(plan);
+      const drawing = drawSheet(plan, sheet, assess(plan), labelWords(unitsFor(plan)));
+      const size = { widthPx, heightPx };
+      const camera = fittedCamera(sheet, 'whole', size, null);
+      const placed = layOutLabels(drawing, camera, size, { keep: null, scale });
+      const names = placed.filter(({ label }) => label.kind === 'fitting');
+      const named = new Set(names.map(({ label }) => label.title));
+      const unnamed = plan.fittings.map(({ name }) => name).filter((name) => !named.has(name));
+      // German names are longer, and none is worth the stripe's length
+      expect(unnamed.length).toBeLessThanOrEqual(language === 'en' ? 0 : 2);
+      expect(placed.filter(({ label }) => label.kind === 'hazard')).toHaveLength(1);
+      for (const [index, a] of placed.entries()) {
+        for (const b of placed.slice(index + 1)) expect(overlaps(a, b), `${a.label.key} ${b.label.key}`).toBe(false);
+      }
+      const half = halfPlatePx(camera.pxPerM);
+      const wayTo = (label: PlacedLabel, at: { xPx: number; yPx: number }) =>
+        Math.max(
+          Math.abs(label.xPx - at.xPx) - label.widthPx / 2 - half,
+          Math.abs(label.yPx - at.yPx) - label.heightPx / 2 - half,
+        );
+      for (const label of names) {
+        const own = wayTo(label, toScreen(camera, size, label.label.at));
+        if (own <= RIGHT_BESIDE_PX) continue;
+        for (const { fittingId, at } of drawing.fittings) {
+          if (fittingId === label.label.id) continue;
+          expect(wayTo(label, toScreen(camera, size, at)), `${label.label.title} ${fittingId}`).toBeGreaterThan(own);
+        }
+      }
+    },
+  );
 });

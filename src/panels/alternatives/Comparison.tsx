@@ -31,6 +31,11 @@ interface Row {
 const GRAVITY = { empty: 0, nothing: 0, provisional: 1, fix: 2, stop: 3 } as const;
 const MOST_FINDINGS = 1e6;
 
+const verdictSaid = ({ answer, plan }: Column): string => {
+  const { whole, parted } = words.alternatives.longest;
+  return headlineOf(answer, plan).replace(whole, parted);
+};
+
 const numberOf = ({ value }: Figure): number | null => (typeof value === 'number' ? value : null);
 
 const NO_BREAK = '\u00a0';
@@ -60,7 +65,7 @@ function rowsOf({ plan, answer }: Column): Row[] {
     {
       key: 'verdict',
       label: alternatives.verdict,
-      said: (column) => headlineOf(column.answer, column.plan),
+      said: verdictSaid,
       weigh: ({ answer: { headline } }) => GRAVITY[headline.kind] * MOST_FINDINGS + headline.count,
     },
     figure('feed', summary.feed),
@@ -165,7 +170,7 @@ export function Comparison(props: {
               </tr>
             );
           })}
-          <tr>
+          <tr className="alternatives-change">
             <th scope="row">{say.found}</th>
             <td />
             {others.map(({ id, name, plan: there, answer }) => (
@@ -174,7 +179,7 @@ export function Comparison(props: {
               </td>
             ))}
           </tr>
-          <tr>
+          <tr className="alternatives-change">
             <th scope="row">{say.gone}</th>
             <td />
             {others.map(({ id, name, answer }) => (
@@ -197,6 +202,9 @@ export function Comparison(props: {
                   onClick={() => onAccept(column.plan)}
                 >
                   {say.accept}
+                  <span className="alternatives-accepted">
+                    : <span>{column.name}</span>
+                  </span>
                 </button>
               </td>
             ))}

@@ -6,6 +6,7 @@ import { Field } from '../controls/Field.tsx';
 import { useDraft } from '../controls/useDraft.ts';
 import { useDesk, useUnits } from '../useDesk.ts';
 import { Keypad } from './Keypad.tsx';
+import { useAfterPress } from './useAfterPress.ts';
 
 interface LengthFieldProps {
   label: string;
@@ -38,6 +39,9 @@ function KeypadIcon() {
   );
 }
 
+/** What was pressed has the focus and waits for no click. */
+const takesText = (to: EventTarget | null): boolean => to instanceof HTMLInputElement && to.type === 'text';
+
 /** A length in any unit people write it in, with a keypad of our own where fingers are big. */
 export function LengthField({
   label,
@@ -57,6 +61,8 @@ export function LengthField({
   const bigFingers = useDesk((state) => state.bigFingers);
   const [isOpen, setOpen] = useState(false);
   const place = useRef<HTMLDivElement>(null);
+  const putAway = () => setOpen(false);
+  const putAwayAfterPress = useAfterPress(isOpen, putAway);
 
   useEffect(() => {
     if (isOpen) place.current?.scrollIntoView({ block: 'start' });
@@ -86,7 +92,9 @@ export function LengthField({
         inputMode={bigFingers ? 'none' : 'text'}
         onFocus={() => bigFingers && setOpen(true)}
         onLeave={(to) => {
-          if (!(to instanceof Node && place.current?.contains(to))) setOpen(false);
+          if (to instanceof Node && place.current?.contains(to)) return;
+          if (takesText(to)) putAway();
+          else putAwayAfterPress();
         }}
         {...(hint === undefined ? {} : { hint })}
         {...(mark === undefined ? {} : { mark })}
@@ -117,7 +125,7 @@ export function LengthField({
           onBack={() => draft.change(draft.text.trimEnd().replace(/(?:[a-z]+|(?<!\d)1\/(?:2|4|8|16)|.)$/i, ''))}
           onClear={() => draft.change('')}
           onDone={() => {
-            if (draft.settle()) setOpen(false);
+            if (draft.settle()) putAway();
           }}
         />
       ) : null}

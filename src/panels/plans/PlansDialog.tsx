@@ -9,6 +9,7 @@ import { deletePlan } from './deletePlan.ts';
 import { KeptPlan } from './KeptPlan.tsx';
 
 interface Deleted {
+  planId: string;
   name: string;
   putBack: () => Promise<void>;
   /** Offers the way back once the dialog is closed. */
@@ -55,7 +56,7 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
     const putBack = await deletePlan(desk, files, kept, entry.planId);
     const message: Message = { id: 'planDeleted', params: { name }, undo: false, takeBack: () => void putBack() };
     // each has its own way back, as long as this is open
-    setDeleted((before) => [{ name, putBack, message }, ...before]);
+    setDeleted((before) => [{ planId: entry.planId, name, putBack, message }, ...before]);
     if (offered.current === null || !isBlank(entry)) offered.current = message;
     desk.setState({ message: offered.current });
     await list();
@@ -87,8 +88,8 @@ export default function PlansDialog({ files, onClose }: { files: PlanFiles; onCl
         </label>
         <h3>{openDialog.kept}</h3>
         <div role="status" aria-live="polite">
-          {deleted.map((one, index) => (
-            <p key={deleted.length - index} className="plans-deleted">
+          {deleted.map((one) => (
+            <p key={one.planId} className="plans-deleted">
               <span>{openDialog.deleted(one.name)}</span>
               <button type="button" className="strong" onClick={() => void takeBack(one)}>
                 {words.messageActs.undo}

@@ -39,15 +39,12 @@ export function Glance({ say, className, figure, roomFor = Number.POSITIVE_INFIN
     const element = place.current;
     if (element === null) return;
     const text = textIn(element);
-    let isLong: boolean | null = null;
     const write = (): void => {
       const plan = answeredPlan(desk.getState());
       const said = say(answerOf(plan), plan);
-      if (text.data === said && isLong !== null) return;
+      if (text.data === said) return;
       text.data = said;
-      if (isLong === said.length > roomFor) return;
-      isLong = said.length > roomFor;
-      element.toggleAttribute('data-long', isLong);
+      element.toggleAttribute('data-long', said.length > roomFor);
     };
     write();
     return desk.subscribe(write);

@@ -45,4 +45,6 @@ export const alternatives = {
   names,
   what,
   none,
+  /** The longest word of a verdict, and where it may be parted in a narrow column. */
+  longest: { whole: 'nachmessen', parted: 'nach\u00admessen' },
 };

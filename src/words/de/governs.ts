@@ -18,7 +18,7 @@ const GOVERNS: Readonly<Record<string, string>> = {
   drawn: 'gezeichnet, nicht nachgemessen',
   taped: 'wie nachgemessen',
   onlyBranches: 'keine Sicherung vor dem Verteiler',
-  bareFeed: 'keine Sicherung in der stärksten Zuleitung',
+  bareFeed: 'keine Sicherung vor der Zuleitung',
   none: 'nichts auf dem Weg',
 };
 

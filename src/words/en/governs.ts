@@ -19,7 +19,7 @@ const GOVERNS: Readonly<Record<string, string>> = {
   taped: 'as taped',
   none: 'nothing on the way',
   onlyBranches: 'no fuse ahead of the block',
-  bareFeed: 'no fuse in the heaviest feed',
+  bareFeed: 'no fuse ahead of the feed',
 };
 
 /** 'set by voltage drop'; an id without words is said as it is rather than swallowed. */

@@ -91,7 +91,7 @@ export const protection: FindingTable<
     remedy: (told) =>
       told.number('fitsA') === null
         ? 'Größeren Querschnitt legen, damit eine größere Sicherung erlaubt ist, oder die Zuleitung aufteilen. Nie nur die Sicherung vergrößern.'
-        : `Eine mit ${told.current('fitsA')} einsetzen, die Leitungen und Hersteller zulassen, oder sie berechnen lassen.`,
+        : `Eine mit ${told.current('fitsA')} einsetzen, oder sie berechnen lassen.`,
   },
   'fuse-over-maker': {
     sentence: (told) =>

@@ -87,7 +87,7 @@ export const protection: FindingTable<
     remedy: (told) =>
       told.number('fitsA') === null
         ? 'Take a thicker cable so that a larger fuse is allowed, or split the feed. Never only a larger fuse.'
-        : `Fit one of ${told.current('fitsA')}, which cables and maker allow, or let it be worked out.`,
+        : `Fit ${told.current('fitsA')}, or let it be worked out.`,
   },
   'fuse-over-maker': {
     sentence: (told) =>
