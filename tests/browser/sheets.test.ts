@@ -16,7 +16,7 @@ let user: TouchUser;
 beforeAll(async () => {
   browser = await launchBrowser();
   opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en' });
-  opened.page.setDefaultTimeout(6000);
+  opened.page.setDefaultTimeout(20_000);
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
 });

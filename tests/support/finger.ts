@@ -94,9 +94,10 @@ export class Finger {
     await this.send('touchStart', this.onGlass, SIDE_OF_HAND_PX);
   }
 
+  /** Down and up again at once: were a frame waited for between, a busy machine would make a long press of it. */
   async tap(at: Place): Promise<void> {
-    await this.down(at);
-    await this.up();
+    const started = this.down(at);
+    await Promise.all([started, this.up()]);
   }
 
   async drag(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {

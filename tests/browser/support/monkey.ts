@@ -62,14 +62,21 @@ export class Monkey {
     // all at one moment: a label may be gone with the next
     const boxes = await this.opened.page.locator('.sketch-label').evaluateAll((labels) =>
       labels.map((label) => {
-        const { x, y } = label.getBoundingClientRect();
-        return { x, y };
+        const { left, top, right, bottom } = label.getBoundingClientRect();
+        return { left, top, right, bottom };
       }),
     );
     const box = boxes[Math.floor(this.random() * boxes.length)];
     if (box === undefined) return this.anywhere();
-    // a label stands beside its fitting
-    return { x: box.x + this.between(-40, 40), y: box.y + this.between(-60, 20) };
+    // a label stands beside its fitting, on any side of it
+    const off = this.between(8, 40);
+    const [x, y] = [(box.left + box.right) / 2 + this.between(-12, 12), (box.top + box.bottom) / 2];
+    return this.pick([
+      { x, y: box.top - off },
+      { x, y: box.bottom + off },
+      { x: box.left - off, y },
+      { x: box.right + off, y },
+    ]);
   }
 
   private async drag(touches: readonly Touch[], ending: 'lift' | 'cancel' | 'palm' | 'turn'): Promise<void> {
