@@ -38,6 +38,10 @@ export function makerCeilingA({ circuit, ways }: Model, link: number): number {
   return only?.fitting.kind === 'amplifier' ? (only.fitting.externalFuseMaxA ?? Infinity) : Infinity;
 }
 
+/** What both allow: conductors fixed by hand and the amplifier's maker, A; Infinity where neither sets a limit. */
+export const mostAllowedA = (model: Model, link: number): number =>
+  Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+
 /**
  * Rating of a link: as fixed by hand; else the smallest held that is no smaller than the need. Where a conductor fixed
  * by hand or the amplifier's maker allows less, the conductor wins: the largest they allow. Null when none held will
@@ -50,6 +54,6 @@ export function pickRating(model: Model, link: number, needA: number): number | 
   if (needA <= 0) return null;
   const held = heldRatings(model, link);
   const enough = smallestRating(held, needA, Infinity);
-  const ceilingA = Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+  const ceilingA = mostAllowedA(model, link);
   return enough === null || enough <= ceilingA ? enough : largestRating(held, ceilingA);
 }

@@ -2,7 +2,7 @@ import { holderFactor, smallestRating } from '../../calc/fuse/rating.ts';
 import type { Finding } from '../answer.ts';
 import { exceeds } from '../conductor.ts';
 import { type Facts, fullOfLink, ratingOf } from '../facts.ts';
-import { conductorCeilingA, heldRatings, linkEdge, makerCeilingA } from '../ratings.ts';
+import { heldRatings, linkEdge, mostAllowedA } from '../ratings.ts';
 import { heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
 import { finding, fittingPlace, linkKey, ofOutput, type Rule } from './rule.ts';
@@ -14,7 +14,7 @@ const CONTINUOUS_SHARE = 0.8;
 function fitsA({ model, operating }: Facts, link: number): number | null {
   const needA = operating?.needs[link] ?? null;
   if (model.circuit.links[link]?.link.ratingA === 'auto' || needA === null) return null;
-  const ceilingA = Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+  const ceilingA = mostAllowedA(model, link);
   return smallestRating(heldRatings(model, link), needA, ceilingA);
 }
 

@@ -2,7 +2,7 @@ import { largestRatingWhy, neededRatingWhy, smallestRatingWhy } from '../../calc
 import { largestAtMost, smallestAtLeast, type Why, whyBuilder } from '../../calc/why.ts';
 import type { CircuitLink } from '../circuit.ts';
 import { type Facts, fullOfLink } from '../facts.ts';
-import { conductorCeilingA, heldRatings, linkEdge, makerCeilingA } from '../ratings.ts';
+import { heldRatings, linkEdge, mostAllowedA } from '../ratings.ts';
 import { heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
 import { aboutSetting } from './about.ts';
@@ -20,7 +20,7 @@ export function needWhy(facts: Facts, link: number, { zone }: CircuitLink): Why 
   const builder = whyBuilder();
   const held = heldRatings(model, link);
   if (held.length > 0) builder.list('ratings', 'A', held);
-  const ceilingA = Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+  const ceilingA = mostAllowedA(model, link);
   if (ceilingA !== Infinity) builder.input('Iz', 'A', ceilingA);
   const fullA = operating?.fullA[linkEdge(model, link)] ?? 0;
   const about = { holderC: aboutSetting(model.settings, `${zone}C`) };
@@ -36,7 +36,7 @@ export function ratingWhy(facts: Facts, link: number, { link: wanted, zone }: Ci
   const about = { holderC: aboutSetting(settings, `${zone}C`) };
   const held = heldRatings(model, link);
   const needA = facts.operating?.needs[link] ?? 0;
-  const ceilingA = Math.min(conductorCeilingA(model, link), makerCeilingA(model, link));
+  const ceilingA = mostAllowedA(model, link);
   const isAuto = wanted.ratingA === 'auto';
   const bySmallest = isAuto && smallestAtLeast(held, needA) === ratingA ? smallestRatingWhy(of, held, about) : null;
   const byLargest = isAuto && largestAtMost(held, ceilingA) === ratingA ? largestRatingWhy(held, ceilingA) : null;
