@@ -25,7 +25,7 @@ export interface Assistant {
 export const BEHIND_MS = 250;
 
 /** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
-const PACE_MS = 150;
+const PACE_MS = 200;
 
 /**
  * An answer waits for the next draft, to be drawn together with it and not in a frame of its own: half as long again as

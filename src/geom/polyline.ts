@@ -31,11 +31,15 @@ export function nearestOnPolyline(points: readonly Point[], p: Point): NearestPo
   if (first === undefined) return null;
   let best: NearestPoint = { point: first, segment: 0, distanceM: distance(first, p), alongM: 0 };
   let alongM = 0;
-  for (const [a, b, segment] of segmentsOf(points)) {
+  let a = first;
+  // asked of many lines with every move of a finger: nothing is made but the answer
+  for (let segment = 0; segment + 1 < points.length; segment += 1) {
+    const b = points[segment + 1] ?? a;
     const point = between(a, b, shareAlongSegment(a, b, p));
     const distanceM = distance(point, p);
     if (distanceM < best.distanceM) best = { point, segment, distanceM, alongM: alongM + distance(a, point) };
     alongM += distance(a, b);
+    a = b;
   }
   return best;
 }

@@ -66,10 +66,8 @@ const isAlikeList = (before: readonly object[], after: readonly object[]): boole
 
 /** Whether two plans say the same, though one was made anew: of what is the same object nothing is read. */
 export function isAlike(before: Plan, after: Plan): boolean {
-  const { fittings, runs, ...rest } = after;
-  return (
-    Object.entries(rest).every(([name, part]) => part === before[name as keyof Plan]) &&
-    isAlikeList(before.fittings, fittings) &&
-    isAlikeList(before.runs, runs)
+  const names = Object.keys(after) as (keyof Plan)[];
+  return names.every((name) =>
+    name === 'fittings' || name === 'runs' ? isAlikeList(before[name], after[name]) : before[name] === after[name],
   );
 }

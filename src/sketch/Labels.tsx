@@ -46,7 +46,7 @@ export function Labels({ table, scene, camera, size, selection, scale }: LabelsP
       const answered = answeredPlan(state);
       const live = liveOf(scene, shownPlan(state), answered);
       const placed = places.of({ scene, camera, size, keep, scale }, live, answered, table.late.getState());
-      const look = { selectedId: keep, scale };
+      const look = { selectedId: keep, scale, isMoving: scene.changed.size > 0 };
       shown.current?.still.show(placed.still, look);
       shown.current?.live.show(placed.live, look);
       sheet.current?.setAttribute('data-behind', String(state.isBehind));

@@ -7,7 +7,7 @@ import { seenStretch } from '../drawing/hazard.ts';
 import { pointsOfFlat } from '../drawing/runs.ts';
 import type { FittingShape, Shape as PlainShape } from '../drawing/shapes.ts';
 import { boundsOf, boxHolds, growBox } from '../geom/box.ts';
-import { distanceToSegment } from '../geom/point.ts';
+import { nearestOnPolyline } from '../geom/polyline.ts';
 import type { Point } from '../plan/schema.ts';
 import { withEnds } from './changes.ts';
 import { Layer, Shape, Stage } from './konva.ts';
@@ -33,9 +33,9 @@ type Paint = (context: CanvasRenderingContext2D) => void;
  * Plates that lie over what the live layer draws: over moved and marked runs, over the one being drawn, over stripes
  * that pass. The rest of the plates stay on the still layer.
  */
-function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: View): FittingShape[] {
+function fittingsOver(live: Live, still: Still, marked: Marked, trace: Trace | null, view: View): FittingShape[] {
   const { selection, places } = marked;
-  const ids = new Set([...live.fittings.map(({ fittingId }) => fittingId), ...places]);
+  const ids = new Set(places);
   if (selection !== null) ids.add(selection.id);
   if (trace !== null) ids.add(trace.from.fittingId);
   const over = withEnds(live.plan, ids);
@@ -44,20 +44,20 @@ function fittingsOver(live: Live, marked: Marked, trace: Trace | null, view: Vie
   // most plates are far from every stripe: a box tells so at less cost than a distance
   const box = boundsOf(stripes.flat());
   const near = box === null ? null : growBox(box, reachM);
-  return live.shown.fittings.filter(
+  const under = still.fittings.filter(
     ({ fittingId, at }) =>
-      over.has(fittingId) || (near !== null && boxHolds(near, at) && isPassedBy(stripes, at, reachM)),
+      (over.size > 0 && over.has(fittingId)) ||
+      (near !== null && boxHolds(near, at) && isPassedBy(stripes, at, reachM)),
   );
+  // with those to which its runs lead, of which some are among the still ones
+  return [...new Map([...under, ...live.fittings].map((fitting) => [fitting.fittingId, fitting])).values()];
 }
 
-function isPassedBy(stripes: readonly (readonly Point[])[], at: Point, reachM: number): boolean {
-  return stripes.some((stripe) =>
-    stripe.some((b, index) => {
-      const a = stripe[index - 1];
-      return a !== undefined && distanceToSegment(a, b, at) < reachM;
-    }),
-  );
-}
+const isPassedBy = (stripes: readonly (readonly Point[])[], at: Point, reachM: number): boolean =>
+  stripes.some((stripe) => {
+    const nearest = nearestOnPolyline(stripe, at);
+    return nearest !== null && nearest.distanceM < reachM;
+  });
 
 function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, view: View): Paint {
   return (context) => {
@@ -69,6 +69,7 @@ function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, v
 }
 
 interface OverIt {
+  still: Still;
   marked: Marked;
   locked: ReadonlySet<string>;
   hand: HandView;
@@ -78,7 +79,7 @@ interface OverIt {
 
 function livePaint(context: CanvasRenderingContext2D, live: Live, over: OverIt, view: View): void {
   const { shown, runs } = live;
-  const { marked, locked, hand, late } = over;
+  const { still, marked, locked, hand, late } = over;
   const drawing = late?.drawingOf(hand.state, live.plan) ?? null;
   const stripes = shown.hazards.map((hazard) => seenStretch(hazard, view.frame.scale));
   const paintStripes = (areCramped: boolean) => {
@@ -88,7 +89,7 @@ function livePaint(context: CanvasRenderingContext2D, live: Live, over: OverIt, 
   paintRuns(context, runs, view);
   paintStripes(false);
   if (drawing !== null) late?.paintHandMarks(context, hand.guides, drawing, view);
-  paintFittings(context, fittingsOver(live, marked, drawing?.trace ?? null, view), view);
+  paintFittings(context, fittingsOver(live, still, marked, drawing?.trace ?? null, view), view);
   paintStripes(true);
   late?.paintBendMarks(context, shown, marked, locked, view);
   late?.paintFittingMarks(context, shown, marked, view);
@@ -132,7 +133,7 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
     () => (context: CanvasRenderingContext2D) => {
       const { desk, seen, late } = table;
       const live = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));
-      const over = { marked, locked: scene.locked, hand: seen.getState(), late: late.getState() };
+      const over = { still: scene.still, marked, locked: scene.locked, hand: seen.getState(), late: late.getState() };
       livePaint(context, live, over, view);
     },
     [table, scene, marked, view],

@@ -4,13 +4,17 @@ import type { Plan } from '../plan/schema.ts';
 
 /** Ids of what is in one list and not, as the same object, in the other. */
 function differing(before: readonly { id: string }[], after: readonly { id: string }[]): string[] {
+  if (before === after) return [];
   // most drafts move things and leave the lists as they are
-  const isAligned = before.length === after.length;
-  const [old, now] = isAligned ? [null, null] : [new Set(before), new Set(after)];
-  return [
-    ...before.filter((thing, place) => (now === null ? after[place] !== thing : !now.has(thing))),
-    ...after.filter((thing, place) => (old === null ? before[place] !== thing : !old.has(thing))),
-  ].map(({ id }) => id);
+  if (before.length === after.length)
+    return before.flatMap((thing, place) => {
+      const now = after[place];
+      return now === undefined || now === thing ? [] : [thing.id, now.id];
+    });
+  const [old, now] = [new Set(before), new Set(after)];
+  return [...before.filter((thing) => !now.has(thing)), ...after.filter((thing) => !old.has(thing))].map(
+    ({ id }) => id,
+  );
 }
 
 /** Ids of what the draft changes, brings or takes away; a run moves with the fittings at its ends. */

@@ -22,12 +22,16 @@ const ghostRun = (run: RunShape): RunShape => ({
   stroke: { ...run.stroke, dashPx: DASH_PX },
 });
 
+/** The same list each time for a kind of plate, as those of the plan have: pens keep what they make of it. */
+const ghostParts = new WeakMap<FittingShape['parts'], FittingShape['parts']>();
+
 /** The plate is what a symbol stands on: its edge is dashed, the symbol stays legible. */
-const ghostFitting = (fitting: FittingShape): FittingShape => ({
-  ...fitting,
-  isProposed: true,
-  parts: fitting.parts.map((part, index) => (index === 0 ? dashed(part) : part)),
-});
+function ghostFitting(fitting: FittingShape): FittingShape {
+  const { parts } = fitting;
+  const ghost = ghostParts.get(parts) ?? parts.map((part, index) => (index === 0 ? dashed(part) : part));
+  ghostParts.set(parts, ghost);
+  return { ...fitting, isProposed: true, parts: ghost };
+}
 
 function dashed(part: Shape): Shape {
   if (part.stroke === null) return part;

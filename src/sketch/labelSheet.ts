@@ -6,6 +6,8 @@ interface Look {
   /** Picked out. */
   selectedId: string | null;
   scale: number;
+  /** A gesture is under way: what finds no place now may find one with the next move. */
+  isMoving: boolean;
 }
 
 /** A text of a label, and what it says: to read that from the page again costs more than to keep it. */
@@ -28,6 +30,8 @@ interface Shown {
   look: string;
   /** Of the list in which it stood last. */
   round: number;
+  /** Stands in the page, and is not seen. */
+  isAway: boolean;
 }
 
 function say(line: Line, text: string): void {
@@ -75,18 +79,26 @@ function write(shown: Shown): void {
   say(figures, label.figures);
 }
 
+/** Out of sight: to take it out of the page and put it there again has all of the page looked at anew. */
+function setAway(shown: Shown, isAway: boolean): void {
+  if (shown.isAway === isAway) return;
+  shown.isAway = isAway;
+  shown.element.style.visibility = isAway ? 'hidden' : '';
+}
+
 export class LabelSheet {
   readonly #shown = new Map<string, Shown>();
   #list: readonly PlacedLabel[] = [];
-  #look: Look = { selectedId: null, scale: 1 };
+  #look: Look = { selectedId: null, scale: 1, isMoving: false };
   #round = 0;
 
   constructor(private readonly sheet: HTMLElement) {}
 
   show(list: readonly PlacedLabel[], look: Look): void {
-    const { selectedId, scale } = look;
-    const isAsBefore = list === this.#list && selectedId === this.#look.selectedId && scale === this.#look.scale;
-    if (isAsBefore) return;
+    const { selectedId, scale, isMoving } = look;
+    const before = this.#look;
+    const isSameLook = selectedId === before.selectedId && scale === before.scale && isMoving === before.isMoving;
+    if (list === this.#list && isSameLook) return;
     [this.#list, this.#look] = [list, look];
     this.#round += 1;
     for (const placed of list) {
@@ -95,6 +107,10 @@ export class LabelSheet {
     }
     for (const [key, shown] of this.#shown) {
       if (shown.round === this.#round) continue;
+      if (isMoving) {
+        setAway(shown, true);
+        continue;
+      }
       shown.element.remove();
       this.#shown.delete(key);
     }
@@ -103,7 +119,7 @@ export class LabelSheet {
   #showOne(key: string, now: Pick<Shown, 'placed' | 'isSelected' | 'scale' | 'round'>): void {
     const before = this.#shown.get(key);
     if (before === undefined) {
-      const shown = { ...made(), ...now };
+      const shown = { ...made(), ...now, isAway: false };
       write(shown);
       this.#shown.set(key, shown);
       this.sheet.append(shown.element);
@@ -111,6 +127,7 @@ export class LabelSheet {
     }
     const { placed, isSelected, scale } = before;
     Object.assign(before, now);
+    setAway(before, false);
     if (placed !== now.placed || isSelected !== now.isSelected || scale !== now.scale) write(before);
   }
 }

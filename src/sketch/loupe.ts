@@ -1,12 +1,11 @@
 /** What the finger hides, above it: the sheet under the fingertip, twice as large, with a cross at the exact place. */
 import type { ScreenPoint } from '../desk/camera.ts';
 import { LOUPE_PX } from './fingerLayout.ts';
+import { PIXEL_RATIO } from './konva.ts';
 import type { Palette } from './palette.ts';
 
 /** How much larger than on the sheet. */
 const ZOOM = 2;
-/** As sharp as the sheet's own canvases are at most. */
-const MAX_PIXEL_RATIO = 2;
 const CROSS_PX = 16;
 
 interface Looked {
@@ -19,7 +18,6 @@ interface Looked {
 export class Loupe {
   readonly #element = document.createElement('div');
   readonly #canvas = document.createElement('canvas');
-  readonly #ratio = Math.min(globalThis.devicePixelRatio ?? 1, MAX_PIXEL_RATIO);
   #looked: Looked | null = null;
   #frame = 0;
 
@@ -32,8 +30,8 @@ export class Loupe {
     this.#element.setAttribute('aria-hidden', 'true');
     this.#element.style.width = `${LOUPE_PX}px`;
     this.#element.style.height = `${LOUPE_PX}px`;
-    this.#canvas.width = LOUPE_PX * this.#ratio;
-    this.#canvas.height = LOUPE_PX * this.#ratio;
+    this.#canvas.width = LOUPE_PX * PIXEL_RATIO;
+    this.#canvas.height = LOUPE_PX * PIXEL_RATIO;
     this.#element.append(this.#canvas);
   }
 
@@ -56,7 +54,7 @@ export class Loupe {
   #draw = (): void => {
     if (this.#looked === null) return;
     const context = this.#canvas.getContext('2d');
-    if (context) paint(context, this.surface, this.#looked, this.#ratio);
+    if (context) paint(context, this.surface, this.#looked, PIXEL_RATIO);
     // the layers paint in a frame of their own, so the loupe looks at them in each
     this.#frame = requestAnimationFrame(this.#draw);
   };

@@ -1,16 +1,17 @@
 /**
- * Labels while a gesture is under way: those of what it changes are laid out anew with every frame; the rest stay where
- * they stood, with the figures of the newest answer, and give way to what has come over them.
+ * Labels while a gesture is under way: those of what it changes go along with it, and are laid out anew several times a
+ * second; the rest stay where they stood, with the figures of the newest answer, and give way to what has come over them.
  */
 import type { Assessment } from '../assess/answer.ts';
 import { answerOf } from '../desk/answer.ts';
-import type { PaneSize } from '../desk/camera.ts';
+import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
 import { relabelled } from '../drawing/relabelled.ts';
 import type { LabelShape } from '../drawing/shapes.ts';
 import type { Plan } from '../plan/schema.ts';
 import { unitsFor } from '../words/index.ts';
 import { withGhosts } from './ghosts.ts';
+import { type Clock, pageClock } from './input/clock.ts';
 import { type Ground, groundOf, grown, overlap, type Things } from './labelGround.ts';
 import { boxOf, HALF_STROKE_PX, type PlacedLabel, placed, type Wish } from './labelLayout.ts';
 import type { LabelCase, PlacedLabels } from './labelPlaces.ts';
@@ -59,8 +60,42 @@ interface Figured {
   labels: readonly LabelShape[];
 }
 
+/** Labels only go along with what they stand beside until the next answer, and no longer than this, ms. */
+export const RIDE_MS = 250;
+
+/** How labels were laid out last, and for what. */
+interface LaidOut {
+  readonly atMs: number;
+  readonly pane: LabelCase;
+  readonly answered: Plan;
+  readonly moving: readonly LabelShape[];
+  readonly places: PlacedLabels;
+}
+
+/** The same labels as before, with what they stand beside elsewhere; null where there are others. */
+function ridden({ moving, places, pane }: LaidOut, labels: readonly LabelShape[]): PlacedLabel[] | null {
+  const isSame = labels.length === moving.length && labels.every(({ key }, place) => key === moving[place]?.key);
+  if (!isSame) return null;
+  return places.live.map((one) => {
+    const label = labels[moving.indexOf(one.label)] ?? one.label;
+    const [from, to] = [one.label.at, label.at].map((at) => toScreen(pane.camera, pane.size, at));
+    if (from === undefined || to === undefined) return one;
+    return { ...one, label, xPx: one.xPx + to.xPx - from.xPx, yPx: one.yPx + to.yPx - from.yPx };
+  });
+}
+
+const isSameCase = (one: LabelCase, other: LabelCase): boolean =>
+  one.scene === other.scene &&
+  one.camera === other.camera &&
+  one.size === other.size &&
+  one.keep === other.keep &&
+  one.scale === other.scale;
+
 export class MovingLabels {
   #figured: Figured | null = null;
+  #last: LaidOut | null = null;
+
+  constructor(private readonly clock: Pick<Clock, 'nowMs'> = pageClock) {}
 
   /** Of the plan only what has a label that stands: most of a crowded sheet has none, and it needs no new figures. */
   readonly #named = remembered(({ plan, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
@@ -108,15 +143,25 @@ export class MovingLabels {
   );
 
   /** `laidOut`: where all of them stand while nothing moves. */
-  of(
-    { scene, camera, size, keep, scale }: LabelCase,
-    laidOut: readonly PlacedLabel[],
-    live: Live,
-    answered: Plan,
-  ): PlacedLabels {
-    const { changed } = scene;
+  of(pane: LabelCase, laidOut: readonly PlacedLabel[], live: Live, answered: Plan): PlacedLabels {
+    const { scene } = pane;
     const figures = this.#figures(scene, this.#named(scene, laidOut), answered);
-    const stood = this.#stood(laidOut, this.#seen(scene, figures), changed);
+    const stood = this.#stood(laidOut, this.#seen(scene, figures), scene.changed);
+    return this.#ride(pane, live, answered) ?? this.#layOut(pane, stood, live, answered);
+  }
+
+  /** Between two layouts; null when another is due. Each answer brings one, that to a finger at rest the last. */
+  #ride(pane: LabelCase, live: Live, answered: Plan): PlacedLabels | null {
+    const last = this.#last;
+    if (last === null || last.answered !== answered || !isSameCase(last.pane, pane)) return null;
+    if (this.clock.nowMs() - last.atMs >= RIDE_MS) return null;
+    const moved = ridden(last, live.labels);
+    return moved === null ? null : { still: last.places.still, live: moved };
+  }
+
+  #layOut(pane: LabelCase, stood: readonly PlacedLabel[], live: Live, answered: Plan): PlacedLabels {
+    const { scene, camera, size, keep, scale } = pane;
+    const { changed } = scene;
     const moving = {
       runs: live.runs,
       fittings: live.fittings.filter(({ fittingId }) => changed.has(fittingId)),
@@ -124,6 +169,8 @@ export class MovingLabels {
       labels: live.labels,
     };
     const ground = this.#ground(scene, camera, size, scale);
-    return layOutMoving(stood, ground, moving, camera, size, { keep, scale });
+    const places = layOutMoving(stood, ground, moving, camera, size, { keep, scale });
+    this.#last = { atMs: this.clock.nowMs(), pane, answered, moving: live.labels, places };
+    return places;
   }
 }

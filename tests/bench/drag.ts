@@ -1,7 +1,7 @@
 /**
  * `npm run bench:drag`: JavaScript time (of its own thread) of a frame while a fuse is dragged, for 20, 200 and 1,000 fittings, at a quarter
- * of the processor's speed and one pixel per CSS pixel; beside a bare Konva stage that drags the same number of plates,
- * each with the run lines at it, on a layer of their own. Both in one run of one browser. With assessment, stripes, live
+ * of the processor's speed and one pixel per CSS pixel; beside a bare Konva stage with the same shapes, which drags the
+ * fuse with its runs on a layer of their own (`bareStage.ts`). Both in one run of one browser. With assessment, stripes, live
  * labels and the panel included the page is to need at most twice the bare stage's time, and at 200 fittings 95 of 100
  * frames less than 16.7 ms.
  */
@@ -11,13 +11,12 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { buildForRelease, buildPage, servePage } from '../../src/cli/page.ts';
 import { findChromium } from '../../src/cli/setup.mjs';
-import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { launchBrowser, VIEWPORTS } from '../support/browser.ts';
 import { drawn } from '../support/reading.ts';
 import { framesOf } from './frames.ts';
-import { planOfRuns } from './planOfRuns.ts';
+import { spreadPlan } from './spreadPlan.ts';
 
 const COUNTS = [20, 200, 1_000] as const;
 const MOVES = 60;
@@ -28,78 +27,13 @@ const FRAME_MS = 16.7;
 const CACHE = 'node_modules/.cache/feedrun/drag';
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Rows above and below the middle of the board, from a share of them all, m: nothing lies over what is dragged. */
-const clearOfMiddle = (share: number): number =>
-  Math.round((share < 0.5 ? 3.4 * share : 1.6 + 3.4 * share) * 1e4) / 1e4;
-
-/** A bench board of the largest size with the fittings in rows, and the main fuse in the very middle: where the pane's is. */
-function spreadPlan(fittings: number): Plan {
-  const plan = planOfRuns(fittings - 1, 'auto');
-  const outline = { ...DEFAULT_OUTLINES.bench, lengthM: 12, widthM: 5 };
-  const columns = Math.ceil(Math.sqrt((plan.fittings.length * 12) / 5));
-  const rows = Math.ceil(plan.fittings.length / columns);
-  const at = (index: number) => ({
-    xM: Math.round((((index % columns) + 0.5) * 120_000) / columns) / 10_000,
-    yM: clearOfMiddle((Math.floor(index / columns) + 0.5) / rows),
-  });
-  return {
-    ...plan,
-    sheets: plan.sheets.map((sheet) => ({ ...sheet, outline })),
-    fittings: plan.fittings.map((one, index) => ({ ...one, at: one.id === 'main' ? { xM: 6, yM: 2.5 } : at(index) })),
-    // as drawn: with the fuse move the unprotected length, every current and every drop
-    runs: plan.runs.map((run) =>
-      [run.from.fittingId, run.to.fittingId].includes('main') ? { ...run, tapedM: null } : run,
-    ),
-  };
-}
-
-/** The bare stage: what any page that drags this many plates on canvas has to do at least. */
-const BARE = `
-import Konva from 'konva/lib/Core';
-import { Line } from 'konva/lib/shapes/Line';
-const count = Number(new URLSearchParams(location.search).get('n'));
-const stage = new Konva.Stage({ container: 'root', width: innerWidth, height: innerHeight });
-const still = new Konva.Layer({ listening: false });
-const moving = new Konva.Layer({ listening: false });
-stage.add(still, moving);
-const columns = Math.ceil(Math.sqrt(count * 2));
-const place = (i) => ({ x: ((i % columns) + 0.5) * innerWidth / columns, y: (Math.floor(i / columns) + 0.5) * 2 * innerHeight / columns });
-const line = (points, props) => new Line({ points, stroke: '#222', strokeWidth: 3, lineCap: 'round', perfectDrawEnabled: false, ...props });
-for (let i = 1; i < count; i += 1) {
-  const a = place(i - 1), b = place(i);
-  still.add(line([a.x, a.y, b.x, b.y], { stroke: '#fff', strokeWidth: 7 }), line([a.x, a.y, b.x, b.y], { stroke: '#b00' }));
-}
-const plate = (at) => {
-  const group = new Konva.Group({ x: at.x, y: at.y });
-  group.add(line([-11, -11, 11, -11, 11, 11, -11, 11], { closed: true, fill: '#fff', strokeWidth: 1.5 }));
-  for (const y of [-5, 0, 5]) group.add(line([-8, y, 8, y], { strokeWidth: 2 }));
-  return group;
-};
-for (let i = 0; i < count; i += 1) still.add(plate(place(i)));
-const held = plate({ x: innerWidth / 2, y: innerHeight / 2 });
-const ends = [place(0), place(count - 1)];
-const lines = ends.map(() => [line([], { stroke: '#fff', strokeWidth: 7 }), line([], { stroke: '#b00' })]);
-moving.add(...lines.flat(), held);
-const show = (x, y) => {
-  held.position({ x, y });
-  for (const [k, pair] of lines.entries()) for (const one of pair) one.points([ends[k].x, ends[k].y, x, y]);
-  moving.batchDraw();
-};
-show(innerWidth / 2, innerHeight / 2);
-let isDown = false;
-addEventListener('pointerdown', () => { isDown = true; });
-addEventListener('pointerup', () => { isDown = false; });
-addEventListener('pointermove', (event) => { if (isDown) show(event.clientX, event.clientY); });
-document.body.dataset.ready = 'yes';
-`;
-
 async function buildBare(outDir: string): Promise<void> {
   const root = join(ROOT, CACHE, 'bare');
   rmSync(root, { recursive: true, force: true });
   mkdirSync(root, { recursive: true });
-  writeFileSync(join(root, 'main.js'), BARE);
   const style = '<style>body{margin:0}</style>';
-  const page = `<!doctype html><title>Bare</title>${style}<div id="root"></div><script type="module" src="./main.js"></script>`;
+  const script = `<script type="module" src="${join(ROOT, 'tests/bench/bareStage.ts')}"></script>`;
+  const page = `<!doctype html><title>Bare</title>${style}<div id="root"></div>${script}`;
   writeFileSync(join(root, 'index.html'), page);
   await buildForRelease({ root, configFile: false, build: { outDir, emptyOutDir: true, target: 'es2022' } });
 }

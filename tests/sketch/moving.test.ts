@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { loadAssess } from '../../src/desk/answer.ts';
 import { type PaneSize, toScreen } from '../../src/desk/camera.ts';
 import type { Camera } from '../../src/desk/desk.ts';
 import { drawSheet } from '../../src/drawing/draw.ts';
@@ -9,7 +10,10 @@ import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import type { Plan, Point } from '../../src/plan/schema.ts';
 import { groundOf } from '../../src/sketch/labelGround.ts';
 import { layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
-import { layOutMoving } from '../../src/sketch/movingLabels.ts';
+import type { LabelCase } from '../../src/sketch/labelPlaces.ts';
+import { type Live, liveOf } from '../../src/sketch/live.ts';
+import { layOutMoving, MovingLabels, RIDE_MS } from '../../src/sketch/movingLabels.ts';
+import type { Scene } from '../../src/sketch/useScene.ts';
 import { feedPlan, SHEET, withFittings } from '../drawing/support/plans.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 
@@ -230,5 +234,68 @@ describe('labels while a finger moves something', () => {
     );
     // the property has seen names go
     expect(lost.size).toBeGreaterThan(5);
+  });
+});
+
+describe('labels from frame to frame', () => {
+  beforeAll(loadAssess);
+
+  const drawn = draw(plan);
+  const [sheet] = plan.sheets;
+  if (sheet === undefined) throw new Error('no sheet');
+  const scene: Scene = {
+    plan,
+    sheet,
+    drawn,
+    settled: drawn,
+    changed: CHANGED,
+    still: {
+      runs: drawn.runs.filter(({ runId }) => !CHANGED.has(runId)),
+      fittings: drawn.fittings.filter(({ fittingId }) => !CHANGED.has(fittingId)),
+    },
+    locked: new Set(),
+    sight: 'all',
+    proposal: [],
+    closeUp: null,
+  };
+  const pane: LabelCase = { scene, camera: NEAR, size, keep: null, scale: 1 };
+  const laidOut = layOutLabels(drawn, NEAR, size, pane);
+  const movedTo = (xM: number): Plan => moveFitting(plan, 'fuse', { xM, yM: 1.35 });
+  const liveAt = (draft: Plan, answered: Plan): Live => liveOf(scene, draft, answered);
+
+  /** Labels at a clock that is set by hand. */
+  function following() {
+    let nowMs = 0;
+    const labels = new MovingLabels({ nowMs: () => nowMs });
+    const at = (ms: number, draft: Plan, answered = plan, on = pane) => {
+      nowMs = ms;
+      return labels.of(on, laidOut, liveAt(draft, answered), answered);
+    };
+    return { at };
+  }
+  const anew = (draft: Plan, answered = plan) => following().at(0, draft, answered);
+  const nameOf = ({ live }: { live: readonly PlacedLabel[] }) => live.find(({ label }) => label.key === 'fitting.fuse');
+
+  it('go along with what they name, and none of the others is laid out meanwhile', () => {
+    const { at } = following();
+    const [first, second] = [at(0, movedTo(0.5)), at(RIDE_MS - 1, movedTo(0.7))];
+    expect(second.still).toBe(first.still);
+    expect((nameOf(second)?.xPx ?? 0) - (nameOf(first)?.xPx ?? 0)).toBeCloseTo(0.2 * NEAR.pxPerM, 6);
+    // from where they were laid out, not from the frame before
+    const back = at(RIDE_MS - 1, movedTo(0.5));
+    expect(nameOf(back)).toEqual(nameOf(first));
+  });
+
+  it('are laid out anew when that was long ago, with each answer, and when the sheet is looked at otherwise', () => {
+    const far = movedTo(2);
+    const answered = movedTo(1.9);
+    const { at } = following();
+    at(0, movedTo(0.5));
+    expect(at(RIDE_MS, far)).toEqual(anew(far));
+    expect(at(RIDE_MS + 1, movedTo(0.5)).still).not.toEqual(anew(movedTo(0.5)).still);
+    expect(at(RIDE_MS + 2, movedTo(0.5), answered)).toEqual(anew(movedTo(0.5), answered));
+    const nearer = { ...pane, camera: { ...NEAR, pxPerM: 300 } };
+    const seen = at(RIDE_MS + 3, far, answered, nearer);
+    expect(seen).toEqual(following().at(0, far, answered, nearer));
   });
 });

@@ -15,7 +15,7 @@ function placed(id: string, title: string, figures: string, kind: LabelShape['ki
 const texts = (host: HTMLElement) => [...host.querySelectorAll('.sketch-label')].map(({ textContent }) => textContent);
 
 describe('labels', () => {
-  const look = { selectedId: null, scale: 1 };
+  const look = { selectedId: null, scale: 1, isMoving: false };
 
   it('keep their elements while they move, and write only what has changed', () => {
     const host = document.createElement('div');
@@ -40,7 +40,11 @@ describe('labels', () => {
     const sheet = new LabelSheet(host);
     const ghost = placed('ghost', 'Fuse', '');
     sheet.show([placed('amp', 'Amplifier', ''), { ...ghost, label: { ...ghost.label, isProposed: true } }], look);
-    sheet.show([{ ...ghost, label: { ...ghost.label, isProposed: true } }], { selectedId: 'ghost', scale: 1.25 });
+    sheet.show([{ ...ghost, label: { ...ghost.label, isProposed: true } }], {
+      ...look,
+      selectedId: 'ghost',
+      scale: 1.25,
+    });
     expect(texts(host)).toEqual(['Fuse']);
     const [shown] = host.children;
     expect(shown?.hasAttribute('data-proposed')).toBe(true);
@@ -48,6 +52,24 @@ describe('labels', () => {
     expect((shown as HTMLElement).style.maxWidth).toBe('95px');
     sheet.show([], look);
     expect(host.children).toHaveLength(0);
+  });
+
+  it('that find no place while a finger drags wait in the page unseen, and are gone when it has lifted', () => {
+    const host = document.createElement('div');
+    const sheet = new LabelSheet(host);
+    const [fuse, amp] = [placed('fuse', 'Main fuse', '125 A'), placed('amp', 'Amplifier', '300 W')];
+    const seen = () => [...host.children].filter((one) => (one as HTMLElement).style.visibility !== 'hidden');
+    const moving = { ...look, isMoving: true };
+    sheet.show([fuse, amp], moving);
+    const [first] = host.children;
+    sheet.show([amp], moving);
+    expect(seen().map(({ textContent }) => textContent)).toEqual(['Amplifier300 W']);
+    sheet.show([fuse, amp], moving);
+    expect(seen()).toHaveLength(2);
+    expect(host.children[0]).toBe(first);
+    sheet.show([amp], moving);
+    sheet.show([amp], look);
+    expect(texts(host)).toEqual(['Amplifier300 W']);
   });
 
   it('of a run say its figures and not its name', () => {

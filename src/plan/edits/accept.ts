@@ -77,6 +77,8 @@ export function withPlace(plan: Plan, before: Fitting, at: Point, sheetId?: stri
 
 /** The plan with that run in place of the one it was; the same plan when it is refused or no different. */
 export function withRun(plan: Plan, before: Run, after: unknown): Plan {
+  // a finger that drags asks with every frame, mostly about a run that stays as it is
+  if (isSame(before, after)) return plan;
   const run = acceptRun(after, plan.fittings);
   if (run === null || isSame(before, run)) return plan;
   return { ...plan, runs: plan.runs.map((other) => (other === before ? run : other)) };

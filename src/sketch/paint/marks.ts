@@ -34,8 +34,11 @@ function paintSleeve(context: Context, run: RunShape, colour: string, dashPx: re
 const isSelected = (selection: Selection | null, run: RunShape): boolean =>
   selection !== null && selection.kind !== 'fitting' && selection.id === run.runId;
 
+const isNothing = ({ selection, places }: Marked): boolean => selection === null && places.size === 0;
+
 /** Under the fittings: sleeves of what is picked out or spoken of. */
 export function paintRunMarks(context: Context, { runs }: Pick<Drawing, 'runs'>, marked: Marked, view: View): void {
+  if (isNothing(marked)) return;
   for (const run of runs) {
     if (marked.places.has(run.runId)) paintSleeve(context, run, view.palette[marked.placeColour], DASH_PX, view);
     if (isSelected(marked.selection, run)) paintSleeve(context, run, view.palette.selected, [], view);
@@ -56,8 +59,10 @@ export function paintBendMarks(
   locked: ReadonlySet<string>,
   view: View,
 ): void {
+  // asked with every frame of a drag, mostly about nothing
+  if (selection === null || selection.kind === 'fitting') return;
   const { selected, raised } = view.palette;
-  const active = selection?.kind === 'bend' ? selection.index : null;
+  const active = selection.kind === 'bend' ? selection.index : null;
   for (const run of runs) {
     if (!isSelected(selection, run)) continue;
     const points = pointsOfFlat(run.points);
@@ -88,6 +93,7 @@ export function paintFittingMarks(
   marked: Marked,
   view: View,
 ): void {
+  if (isNothing(marked)) return;
   const { selection, places, placeColour } = marked;
   const pickedId = selection?.kind === 'fitting' ? selection.id : null;
   for (const fitting of fittings) {

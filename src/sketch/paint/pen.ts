@@ -40,18 +40,20 @@ export interface Ink {
   join?: CanvasLineJoin;
 }
 
-const SOLID: readonly number[] = [];
+const SOLID: number[] = [];
 
-/** Strokes the path that has been begun, or one that was kept. */
+/** Strokes the path that has been begun, or one that was kept. The canvas is left with solid lines, as it was. */
 export function strokeWith(context: Context, ink: Ink, path?: Path2D): void {
+  const isDashed = ink.dashPx !== undefined && ink.dashPx.length > 0;
   context.strokeStyle = ink.colour;
   context.lineWidth = ink.widthPx;
   context.lineCap = ink.cap ?? 'butt';
   context.lineJoin = ink.join ?? 'round';
   // the canvas takes a copy
-  context.setLineDash((ink.dashPx ?? SOLID) as number[]);
+  if (isDashed) context.setLineDash(ink.dashPx as number[]);
   if (path === undefined) context.stroke();
   else context.stroke(path);
+  if (isDashed) context.setLineDash(SOLID);
 }
 
 /** Begins a path along a flat list of points. */

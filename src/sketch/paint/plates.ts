@@ -1,75 +1,49 @@
-/** Symbols on their plates: each kind is put together once for a size, and is then a few strokes and no single lines. */
-import type { FittingShape, Shape } from '../../drawing/shapes.ts';
-import { fillWith, inkOf, strokeWith, type View } from './pen.ts';
+/** Symbols on their plates: each kind is painted once for a size, and is then a small picture laid where it stands. */
+import type { FittingShape } from '../../drawing/shapes.ts';
+import { PIXEL_RATIO as RATIO } from '../konva.ts';
+import type { Palette } from '../palette.ts';
+import { paintShapes, type View } from './pen.ts';
 
 /** Of what is proposed: pale, and legible still. */
 export const GHOST_OPACITY = 0.72;
 
-interface Part extends Pick<Shape, 'stroke' | 'fill'> {
-  readonly path: Path2D;
-}
+/** Round a plate, for the width of its edge, px. */
+const MARGIN_PX = 2;
 
-type Parts = readonly Part[];
+/** At some sizes and in some colours. */
+type Pictures = Map<number, { readonly palette: Palette; readonly canvas: HTMLCanvasElement }>;
 
 /** Zooms at which a kind is kept: of two panes, and of the thumb-sized pictures. */
 const MOST_SCALES = 4;
 
-const known = new WeakMap<FittingShape['parts'], Map<number, Parts>>();
+const known = new WeakMap<FittingShape['parts'], Pictures>();
 
-function trace(path: Path2D, shape: Shape, scale: number): void {
-  if (shape.kind === 'circle') {
-    const [x, y, radius] = [shape.x * scale, shape.y * scale, shape.radius * scale];
-    path.moveTo(x + radius, y);
-    path.arc(x, y, radius, 0, 2 * Math.PI);
-    return;
-  }
-  const { points, closed } = shape;
-  for (let i = 0; i + 1 < points.length; i += 2) {
-    const [x, y] = [(points[i] ?? 0) * scale, (points[i + 1] ?? 0) * scale];
-    if (i === 0) path.moveTo(x, y);
-    else path.lineTo(x, y);
-  }
-  if (closed) path.closePath();
-}
-
-/** Lines that follow one another in one ink are one stroke; what is filled stays by itself. */
-const goesWith = (part: Part | undefined, shape: Shape): part is Part =>
-  part !== undefined && part.fill === null && shape.fill === null && part.stroke === shape.stroke;
-
-function put(shapes: readonly Shape[], scale: number): Parts {
-  const parts: Part[] = [];
-  for (const shape of shapes) {
-    const last = parts.at(-1);
-    const part = goesWith(last, shape) ? last : { path: new Path2D(), stroke: shape.stroke, fill: shape.fill };
-    if (part !== last) parts.push(part);
-    trace(part.path, shape, scale);
-  }
-  return parts;
-}
-
-function partsAt(shapes: FittingShape['parts'], scale: number): Parts {
-  const scales = known.get(shapes) ?? new Map<number, Parts>();
-  known.set(shapes, scales);
-  const before = scales.get(scale);
-  if (before !== undefined) return before;
-  if (scales.size >= MOST_SCALES) scales.clear();
-  const parts = put(shapes, scale);
-  scales.set(scale, parts);
-  return parts;
+function pictureOf(parts: FittingShape['parts'], { palette, halfPlatePx }: View): HTMLCanvasElement {
+  const pictures: Pictures = known.get(parts) ?? new Map();
+  known.set(parts, pictures);
+  const before = pictures.get(halfPlatePx);
+  if (before?.palette === palette) return before.canvas;
+  if (pictures.size >= MOST_SCALES) pictures.clear();
+  const canvas = document.createElement('canvas');
+  const radius = halfPlatePx + MARGIN_PX;
+  canvas.width = canvas.height = Math.ceil(2 * radius * RATIO);
+  const context = canvas.getContext('2d');
+  context?.scale(RATIO, RATIO);
+  if (context !== null) paintShapes(context, parts, { x: radius, y: radius, scale: halfPlatePx }, palette);
+  pictures.set(halfPlatePx, { palette, canvas });
+  return canvas;
 }
 
 /** At a size of their own that the zoom changes only within bounds. */
 export function paintFittings(context: CanvasRenderingContext2D, fittings: readonly FittingShape[], view: View): void {
-  const { frame, palette, halfPlatePx } = view;
+  const { frame, halfPlatePx } = view;
+  // on whole pixels of the screen, so that a picture is as sharp as it was painted
+  const whole = (px: number): number => Math.round((px - halfPlatePx - MARGIN_PX) * RATIO) / RATIO;
   for (const { at, parts, isProposed } of fittings) {
-    const [x, y] = [at.xM * frame.scale + frame.x, at.yM * frame.scale + frame.y];
+    const picture = pictureOf(parts, view);
+    const [x, y] = [whole(at.xM * frame.scale + frame.x), whole(at.yM * frame.scale + frame.y)];
     context.globalAlpha = isProposed === true ? GHOST_OPACITY : 1;
-    context.translate(x, y);
-    for (const { path, fill, stroke } of partsAt(parts, halfPlatePx)) {
-      if (fill !== null) fillWith(context, palette[fill], path);
-      if (stroke !== null) strokeWith(context, inkOf(stroke, palette), path);
-    }
-    context.translate(-x, -y);
+    context.drawImage(picture, x, y, picture.width / RATIO, picture.height / RATIO);
   }
   context.globalAlpha = 1;
 }
