@@ -1,8 +1,9 @@
 /**
- * `npm test`: types, lint, unused code, then the tests from fast to slow. Stops at the first step that fails.
- * Ends with the time taken and one line 'N passed, N failed' over all tests that ran.
+ * `npm test`: types, lint, unused code and the slice of mutants side by side, since none of them uses more than one
+ * processor; then the tests from fast to slow. Stops at the first stage with a step that fails. Ends with the time taken
+ * and one line 'N passed, N failed' over all tests that ran.
  */
-import { spawnSync } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -42,23 +43,61 @@ const MUTATION: Step = {
   args: ['tests/mutation/run.ts', ...(isLong ? ['--long'] : [])],
 };
 
-const STEPS: readonly Step[] = [
-  types('tsconfig.json'),
-  types('src/calc/tsconfig.json'),
-  types('src/geom/tsconfig.json'),
-  { name: 'lint and format', program: '@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings'] },
-  { name: 'unused code', program: 'knip/bin/knip.js', args: ['--no-progress'] },
-  tests('unit'),
-  tests('dom'),
-  // the slice takes half a minute, all of them an hour
-  ...(isLong ? [tests('browser'), MUTATION] : [MUTATION, tests('browser')]),
+/** One after another, those of one stage side by side. */
+const STAGES: readonly (readonly Step[])[] = [
+  [
+    // the slice takes half a minute, all of them an hour
+    ...(isLong ? [] : [MUTATION]),
+    types('tsconfig.json'),
+    types('src/calc/tsconfig.json'),
+    types('src/geom/tsconfig.json'),
+    { name: 'lint and format', program: '@biomejs/biome/bin/biome', args: ['check', '--error-on-warnings'] },
+    { name: 'unused code', program: 'knip/bin/knip.js', args: ['--no-progress'] },
+  ],
+  [tests('unit')],
+  [tests('dom')],
+  [tests('browser')],
+  ...(isLong ? [[MUTATION]] : []),
 ];
 
-/** Runs one step in the foreground, with this Node, and says whether it passed. */
-function runStep(step: Step): boolean {
-  console.log(`\n== ${step.name}`);
+/** Steps that run at once: with more, a machine of two processors is slower. */
+const AT_ONCE = 2;
+
+/**
+ * Runs one step with this Node, and answers whether it passed. What it says is shown at once where it runs alone, else
+ * when it is done.
+ */
+function runStep(step: Step, isAlone: boolean): Promise<boolean> {
   const program = join(ROOT, 'node_modules', step.program);
-  return spawnSync(process.execPath, [program, ...step.args], { cwd: ROOT, stdio: 'inherit' }).status === 0;
+  const title = `\n== ${step.name}`;
+  if (isAlone) console.log(title);
+  return new Promise((resolve) => {
+    const child = spawn(process.execPath, [program, ...step.args], {
+      cwd: ROOT,
+      stdio: isAlone ? 'inherit' : ['ignore', 'pipe', 'pipe'],
+    });
+    const said: Buffer[] = [];
+    for (const stream of [child.stdout, child.stderr]) stream?.on('data', (data: Buffer) => said.push(data));
+    child.on('close', (status) => {
+      if (!isAlone) console.log(`${title}\n${Buffer.concat(said).toString().trimEnd()}`);
+      resolve(status === 0);
+    });
+  });
+}
+
+/** Answers the first step of the stage that failed; null when all passed. */
+async function runStage(stage: readonly Step[], done: (step: Step, passed: boolean) => void): Promise<Step | null> {
+  const waiting = [...stage];
+  const failed: Step[] = [];
+  const lane = async (): Promise<void> => {
+    for (let step = waiting.shift(); step !== undefined; step = waiting.shift()) {
+      const passed = await runStep(step, stage.length === 1);
+      done(step, passed);
+      if (!passed) failed.push(step);
+    }
+  };
+  await Promise.all(Array.from({ length: Math.min(AT_ONCE, stage.length) }, lane));
+  return failed[0] ?? null;
 }
 
 /** Adds a step's counts. A step that failed without a failed test (it crashed, or a file did not load) counts as one. */
@@ -69,17 +108,19 @@ function addCounts(total: Counts, report: string, passed: boolean): void {
   total.failed += passed ? failed : Math.max(failed, 1);
 }
 
-function main(): void {
+async function main(): Promise<void> {
   if (isLong) process.env.FEEDRUN_LONG = '1';
   rmSync(REPORTS, { recursive: true, force: true });
   mkdirSync(REPORTS, { recursive: true });
   const startMs = performance.now();
   const total: Counts = { passed: 0, failed: 0 };
-  const failedStep = STEPS.find((step) => {
-    const passed = runStep(step);
-    if (step.report !== undefined) addCounts(total, step.report, passed);
-    return !passed;
-  });
+  let failedStep: Step | null = null;
+  for (const stage of STAGES) {
+    failedStep = await runStage(stage, (step, passed) => {
+      if (step.report !== undefined) addCounts(total, step.report, passed);
+    });
+    if (failedStep !== null) break;
+  }
   const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
   console.log(
     failedStep ? `\nStopped at: ${failedStep.name}, after ${seconds} s` : `\nAll steps passed in ${seconds} s`,
@@ -90,4 +131,4 @@ function main(): void {
   process.exitCode = failedStep ? 1 : 0;
 }
 
-main();
+await main();
