@@ -24,8 +24,11 @@ export interface Assistant {
 /** So long no answer has come while the finger moved on: what is shown is marked as behind, ms. */
 export const BEHIND_MS = 250;
 
-/** Answers come no faster than this, ms: figures that change oftener cannot be read, and the finger needs the time. */
+/** While a finger moves answers come no faster than this, ms: figures that change oftener cannot be read. */
 const PACE_MS = 200;
+
+/** One that has rested so long is answered at once, ms. */
+const REST_MS = 50;
 
 /**
  * An answer waits for the next draft, to be drawn together with it and not in a frame of its own: half as long again as
@@ -122,11 +125,19 @@ export class Answering {
     const { draft, answered } = this.desk.getState();
     if (draft === null || draft === answered || draft === this.#asked?.draft) return;
     if (this.#isAsking || this.#pause !== undefined) return;
-    this.#pause = setTimeout(() => {
-      this.#pause = undefined;
-      this.#askNewest();
-    }, PACE_MS);
+    this.#pauseSince(Date.now());
     this.#ask(draft);
+  }
+
+  /** Until the next question is due: looks now and then whether the finger rests, which costs less than to be told. */
+  #pauseSince(askedAtMs: number): void {
+    this.#pause = setTimeout(() => {
+      const nowMs = Date.now();
+      const isDue = nowMs - askedAtMs >= PACE_MS || nowMs - (this.#cameAtMs ?? 0) >= REST_MS;
+      this.#pause = undefined;
+      if (isDue) this.#askNewest();
+      else this.#pauseSince(askedAtMs);
+    }, REST_MS);
   }
 
   #ask(draft: Plan): void {

@@ -28,21 +28,23 @@ export interface Snapped {
   guides: readonly Guide[];
 }
 
-/** The value on one axis of the fitting that pulls most, or null. */
-function axisPull(value: number, others: readonly Point[], axis: 'xM' | 'yM', pullM: number): Point | null {
-  let best: Point | null = null;
+/** The fittings whose axes pull most, along and across the sheet; null where none is near enough. */
+function axisPulls({ xM, yM }: Point, others: readonly Point[], pullM: number): [Point | null, Point | null] {
+  let [onX, onY]: [Point | null, Point | null] = [null, null];
+  let [leastXM, leastYM] = [pullM, pullM];
   for (const other of others) {
-    const offM = Math.abs(other[axis] - value);
-    if (offM <= pullM && (best === null || offM < Math.abs(best[axis] - value))) best = other;
+    const [offXM, offYM] = [Math.abs(other.xM - xM), Math.abs(other.yM - yM)];
+    // of two as near the first
+    if (offXM < leastXM || (offXM === leastXM && onX === null)) [onX, leastXM] = [other, offXM];
+    if (offYM < leastYM || (offYM === leastYM && onY === null)) [onY, leastYM] = [other, offYM];
   }
-  return best;
+  return [onX, onY];
 }
 
 /** Pulls the point to what is near; the grid holds on each axis that nothing pulls. */
 export function snapPoint({ point, pxPerM, others, from }: SnapAim): Snapped {
   const pullM = PULL_PX / pxPerM;
-  const onX = axisPull(point.xM, others, 'xM', pullM);
-  const onY = axisPull(point.yM, others, 'yM', pullM);
+  const [onX, onY] = axisPulls(point, others, pullM);
   const gridded = snapToGrid(point, snapStepM(pxPerM));
   const snapped = { xM: onX?.xM ?? gridded.xM, yM: onY?.yM ?? gridded.yM };
   if (onX === null && onY === null && from !== null) {

@@ -19,7 +19,7 @@ import { framesOf } from './frames.ts';
 import { spreadPlan } from './spreadPlan.ts';
 
 const COUNTS = [20, 200, 1_000] as const;
-const MOVES = 60;
+const MOVES = 180;
 const WARM_MOVES = 20;
 const THROTTLE = 4;
 const MOST_TIMES_BARE = 2;

@@ -191,6 +191,34 @@ describe('the draft of a gesture', () => {
     expect(bench.state.isBehind).toBe(false);
   });
 
+  it('is asked about five times a second while the finger moves, and at once when it rests', () => {
+    const bench = new Bench();
+    bench.begin();
+    const askedAtMs: number[] = [];
+    for (let ms = 0; ms < 2_000; ms += 16) {
+      const before = asked(bench).length;
+      bench.drag(3 - ms / 2_000);
+      bench.assistant.reply();
+      bench.wait(16);
+      if (asked(bench).length > before) askedAtMs.push(ms);
+    }
+    const apart = askedAtMs.slice(1).map((ms, place) => ms - (askedAtMs[place] ?? 0));
+    expect(Math.min(...apart)).toBeGreaterThanOrEqual(190);
+    expect(Math.max(...apart)).toBeLessThanOrEqual(260);
+
+    // it stops right after a question
+    let xM = 2;
+    for (let count = asked(bench).length; asked(bench).length === count; bench.wait(16)) {
+      xM -= 0.01;
+      bench.drag(xM);
+      bench.assistant.reply();
+    }
+    const last = bench.drag(xM - 0.01);
+    bench.assistant.reply();
+    bench.wait(110);
+    expect(asked(bench).at(-1)).toBe(ampAt(last));
+  });
+
   it('is answered where a proposal lies on the desk, with what is proposed', async () => {
     vi.useRealTimers();
     const bench = new Bench();
