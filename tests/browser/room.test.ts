@@ -1,7 +1,7 @@
 import type { Browser, Locator } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
-import { clipped, overlaps } from '../support/layout.ts';
+import { clipped, layoutFaults, overlaps } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { SAID } from './support/said.ts';
 import { openDialog, selectFirst } from './support/screens.ts';
@@ -174,6 +174,39 @@ describe('the keypad in feet and inches', () => {
       expect(Math.max(...parts.map(({ bottom }) => bottom))).toBeLessThanOrEqual(VIEWPORTS[screen].height);
     },
   );
+});
+
+describe('the keypad on a phone held sideways', () => {
+  it.each([
+    ['Metres and centimetres', 21],
+    ['Feet and inches', 25],
+  ] as const)('is whole under its field, with keys as large as everywhere: %s', async (unit, keys) => {
+    const screen = 'phoneSideways';
+    const user = await visit(screen);
+    await openDialog(user, 'Settings');
+    await user.choose(user.page.getByRole('dialog').getByLabel('Lengths in'), unit);
+    await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Close' }));
+    await selectFirst(user, 'Runs');
+    await user.tap(user.button('Keypad: Taped length'));
+    const pad = user.page.getByRole('group', { name: /Taped length/ });
+    await pad.waitFor();
+    await drawn(user.page);
+    const keysUnder = async (above: Locator) => {
+      const parts = await Promise.all((await pad.getByRole('button').all()).map(boxOf));
+      const field = await boxOf(user.field('Taped length'));
+      expect(field.top).toBeGreaterThanOrEqual(0);
+      expect(Math.min(...parts.map(({ top }) => top))).toBeGreaterThanOrEqual((await boxOf(above)).bottom);
+      expect(Math.max(...parts.map(({ bottom }) => bottom))).toBeLessThanOrEqual(VIEWPORTS[screen].height);
+      for (const { left, right, top, bottom } of parts)
+        expect(Math.min(right - left, bottom - top)).toBeGreaterThanOrEqual(56);
+      return parts;
+    };
+    expect(await keysUnder(user.field('Taped length'))).toHaveLength(keys);
+    expect(await layoutFaults(user.page)).toEqual([]);
+    for (const key of ['/', '/', 'Done']) await user.tap(pad.getByRole('button', { name: key, exact: true }));
+    await keysUnder(user.page.getByRole('alert'));
+    expect(await layoutFaults(user.page)).toEqual([]);
+  });
 });
 
 describe('the state of saving', () => {
