@@ -65,7 +65,14 @@ export function LengthField({
   const putAwayAfterPress = useAfterPress(isOpen, putAway);
 
   useEffect(() => {
-    if (isOpen) place.current?.scrollIntoView({ block: 'start' });
+    if (!isOpen) return;
+    const page = place.current?.closest('.answer')?.parentElement;
+    // a flag, and no look from the page down for keys: that would be one with every frame of a drag
+    page?.toggleAttribute('data-typing', true);
+    place.current?.scrollIntoView({ block: 'start' });
+    return () => {
+      page?.toggleAttribute('data-typing', false);
+    };
   }, [isOpen]);
 
   const draft = useDraft<number | null>(
