@@ -27,6 +27,9 @@ export const BEHIND_MS = 250;
 /** While a finger moves answers come no faster than this, ms: figures that change oftener cannot be read. */
 const PACE_MS = 200;
 
+/** And, where answers take long, no faster than so many times what the last one took: it rests in between. */
+const TIMES_TAKEN = 1.5;
+
 /** One that has rested so long is answered at once, ms. */
 const REST_MS = 50;
 
@@ -47,6 +50,9 @@ export class Answering {
   #asked: { readonly draft: Plan; readonly gesture: number } | null = null;
   /** Its answer has not come yet. */
   #isAsking = false;
+  /** When it was asked for, and how long the last answer took, ms. */
+  #askedAtMs = 0;
+  #tookMs = 0;
   /** A draft whose answer has come and is not shown yet, and until when. */
   #waiting: Plan | null = null;
   #soon: ReturnType<typeof setTimeout> | undefined;
@@ -125,18 +131,19 @@ export class Answering {
     const { draft, answered } = this.desk.getState();
     if (draft === null || draft === answered || draft === this.#asked?.draft) return;
     if (this.#isAsking || this.#pause !== undefined) return;
-    this.#pauseSince(Date.now());
     this.#ask(draft);
+    this.#pauseAfterAsking();
   }
 
   /** Until the next question is due: looks now and then whether the finger rests, which costs less than to be told. */
-  #pauseSince(askedAtMs: number): void {
+  #pauseAfterAsking(): void {
     this.#pause = setTimeout(() => {
       const nowMs = Date.now();
-      const isDue = nowMs - askedAtMs >= PACE_MS || nowMs - (this.#cameAtMs ?? 0) >= REST_MS;
+      const paceMs = Math.max(PACE_MS, TIMES_TAKEN * this.#tookMs);
+      const isDue = nowMs - this.#askedAtMs >= paceMs || nowMs - (this.#cameAtMs ?? 0) >= REST_MS;
       this.#pause = undefined;
       if (isDue) this.#askNewest();
-      else this.#pauseSince(askedAtMs);
+      else this.#pauseAfterAsking();
     }, REST_MS);
   }
 
@@ -144,6 +151,7 @@ export class Answering {
     const base = this.#tellBase();
     this.#asked = { draft, gesture: this.#gesture };
     this.#isAsking = true;
+    this.#askedAtMs = Date.now();
     this.assistant.postMessage({ change: changeFrom(base, draft) });
   }
 
@@ -171,6 +179,7 @@ export class Answering {
     const asked = this.#asked;
     if (asked === null) return;
     this.#isAsking = false;
+    this.#tookMs = Date.now() - this.#askedAtMs;
     const { draft, gesture } = asked;
     const answer = unpacked(packed, this.#last, () => assessNow(draft));
     this.#last = answer;

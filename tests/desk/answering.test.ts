@@ -219,6 +219,22 @@ describe('the draft of a gesture', () => {
     expect(asked(bench).at(-1)).toBe(ampAt(last));
   });
 
+  it('is asked about more seldom where an answer takes long', () => {
+    const bench = new Bench();
+    bench.begin();
+    const askedAtMs: number[] = [];
+    for (let ms = 0; ms < 4_000; ms += 16) {
+      const before = asked(bench).length;
+      bench.drag(3 - ms / 4_000);
+      if (ms - (askedAtMs.at(-1) ?? 0) >= 300) bench.assistant.reply();
+      bench.wait(16);
+      if (asked(bench).length > before) askedAtMs.push(ms);
+    }
+    const apart = askedAtMs.slice(1).map((ms, place) => ms - (askedAtMs[place] ?? 0));
+    expect(Math.min(...apart.slice(1))).toBeGreaterThanOrEqual(440);
+    expect(Math.max(...apart)).toBeLessThanOrEqual(560);
+  });
+
   it('is answered where a proposal lies on the desk, with what is proposed', async () => {
     vi.useRealTimers();
     const bench = new Bench();
