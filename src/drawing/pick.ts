@@ -1,21 +1,23 @@
 /** What a finger can get hold of, and which of it a touch means. */
 import { distance, type Point } from '../geom/point.ts';
 import { nearestOnPolyline } from '../geom/polyline.ts';
-import { placeOn, runPoints } from '../plan/runs.ts';
+import { placeOn } from '../plan/runs.ts';
 import type { Plan, TerminalRef } from '../plan/schema.ts';
 import { terminalsOf } from '../plan/terminals.ts';
 import { halfPlatePx } from './fittings.ts';
+import { laneSizeAt, type SeenLine, seenLine } from './lanes.ts';
 
 export type Target =
   /** A fitting whose only terminal is meant without asking. */
   | { kind: 'terminal'; ref: TerminalRef; at: Point }
   | { kind: 'fitting'; fittingId: string; at: Point }
   | { kind: 'bend'; runId: string; index: number; at: Point }
-  | { kind: 'run'; runId: string; points: readonly Point[] };
+  /** Along the line as which it is seen. */
+  | ({ kind: 'run'; runId: string } & SeenLine);
 
 export type Picked =
   | Exclude<Target, { kind: 'run' }>
-  /** `segment` counts from the first terminal; `at` is the nearest point of the run. */
+  /** `segment` counts from the first terminal; `at` is the nearest point of the run as it is seen. */
   | { kind: 'run'; runId: string; segment: number; at: Point };
 
 /** Reach of a finger's centre, css px: half of a 44 px or a 56 px target. */
@@ -29,8 +31,8 @@ const RUN_GIVES_WAY_PX = 8;
 /** Two distances within this are the same to a finger. */
 const SAME_PX = 0.5;
 
-/** The targets of one sheet. When a run is being drawn, fittings with a single terminal are that terminal. */
-export function targetsOf(plan: Plan, sheetId: string, meansTerminals: boolean): Target[] {
+/** The targets of one sheet at a zoom. When a run is being drawn, fittings with a single terminal are that terminal. */
+export function targetsOf(plan: Plan, sheetId: string, meansTerminals: boolean, pxPerM: number): Target[] {
   const fittings = plan.fittings.flatMap((fitting): Target[] => {
     const at = placeOn(fitting, sheetId);
     if (at === null) return [];
@@ -40,14 +42,23 @@ export function targetsOf(plan: Plan, sheetId: string, meansTerminals: boolean):
     }
     return [{ kind: 'fitting', fittingId: fitting.id, at }];
   });
+  const laneSize = laneSizeAt(pxPerM);
   const runs = plan.runs
     .filter((run) => run.sheetId === sheetId)
-    .flatMap((run): Target[] => [
-      ...run.bends.map((at, index): Target => ({ kind: 'bend', runId: run.id, index, at })),
-      { kind: 'run', runId: run.id, points: runPoints(plan, run) },
-    ]);
+    .flatMap((run): Target[] => {
+      const seen = seenLine(plan, run, laneSize);
+      const places = seen.isInLane ? seen.points.slice(2, -2) : run.bends;
+      return [
+        ...places.map((at, index): Target => ({ kind: 'bend', runId: run.id, index, at })),
+        { kind: 'run', runId: run.id, ...seen },
+      ];
+    });
   return [...fittings, ...runs];
 }
+
+/** The segment of the run itself: in a lane its first and last have one more each, towards the plates. */
+const segmentOf = ({ points, isInLane }: SeenLine, segment: number): number =>
+  isInLane ? Math.max(0, Math.min(points.length - 4, segment - 1)) : segment;
 
 /** How near a target is, css px from its edge, and what would be got hold of; null when it is out of reach. */
 function reach(target: Target, p: Point, pxPerM: number, reachPx: number): { picked: Picked; scorePx: number } | null {
@@ -55,7 +66,8 @@ function reach(target: Target, p: Point, pxPerM: number, reachPx: number): { pic
     const near = nearestOnPolyline(target.points, p);
     const px = near === null ? Number.POSITIVE_INFINITY : near.distanceM * pxPerM;
     if (near === null || px > reachPx) return null;
-    const picked: Picked = { kind: 'run', runId: target.runId, segment: near.segment, at: near.point };
+    const segment = segmentOf(target, near.segment);
+    const picked: Picked = { kind: 'run', runId: target.runId, segment, at: near.point };
     return { picked, scorePx: px + RUN_GIVES_WAY_PX };
   }
   const px = distance(target.at, p) * pxPerM;

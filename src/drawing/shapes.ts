@@ -63,6 +63,8 @@ export interface RunShape {
   stroke: Stroke;
   casing: Stroke;
   isProposed?: boolean;
+  /** Drawn beside its own line, at one zoom: it has a point more behind its first and before its last. */
+  isInLane?: boolean;
 }
 
 /** A stretch of a run that no device protects. */
@@ -84,6 +86,8 @@ export interface LabelShape {
   at: Point;
   /** Where else along a run it may stand, the best first. */
   elsewhere?: readonly Point[];
+  /** How much of its width it stands to the right of where it would be, so as not to lie on the run in the next lane. */
+  asideX?: number;
   title: string;
   figures: string;
   isProposed?: boolean;

@@ -5,7 +5,10 @@
 import type { Fitting, Plan, Run } from './schema.ts';
 
 /** An index of lists, worked out once for each, or taken over from the one before where `isAlike` holds of all members. */
-function indexed<T extends object, Index>(make: (list: readonly T[]) => Index, isAlike: (one: T, was: T) => boolean) {
+export function indexed<T extends object, Index>(
+  make: (list: readonly T[]) => Index,
+  isAlike: (one: T, was: T) => boolean,
+) {
   type Known = { readonly list: readonly T[]; readonly count: number; readonly index: Index };
   const known = new WeakMap<readonly T[], Known>();
   let last: Known | null = null;

@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef, useState } from 'react';
+import { useStore } from 'zustand';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, type Selection, shownPlan } from '../desk/desk.ts';
 import { LabelPlaces } from './labelPlaces.ts';
@@ -25,6 +26,7 @@ export function Labels({ table, scene, camera, size, selection, scale }: LabelsP
   const sheet = useRef<HTMLDivElement>(null);
   const [places] = useState(() => new LabelPlaces());
   const shown = useRef<{ still: LabelSheet; live: LabelSheet } | null>(null);
+  const late = useStore(table.late);
   const keep = selection?.id ?? null;
 
   useLayoutEffect(() => {
@@ -45,19 +47,27 @@ export function Labels({ table, scene, camera, size, selection, scale }: LabelsP
       const state = desk.getState();
       const answered = answeredPlan(state);
       const live = liveOf(scene, shownPlan(state), answered);
-      const placed = places.of({ scene, camera, size, keep, scale }, live, answered, table.late.getState());
+      const placed = places.of({ scene, camera, size, keep, scale }, live, answered, late);
       const look = { selectedId: keep, scale, isMoving: scene.changed.size > 0 };
       shown.current?.still.show(placed.still, look);
       shown.current?.live.show(placed.live, look);
       sheet.current?.setAttribute('data-behind', String(state.isBehind));
     };
     write();
-    const ask = merged(write);
-    return desk.subscribe((now, before) => {
+    let isOver = false;
+    // what was asked for last may come due when another scene is on the page already: it would bring this one back
+    const ask = merged(() => {
+      if (!isOver) write();
+    });
+    const leave = desk.subscribe((now, before) => {
       const isOther = now.draft !== before.draft || now.answered !== before.answered;
       if (isOther || now.isBehind !== before.isBehind) ask();
     });
-  }, [table, places, scene, camera, size, keep, scale]);
+    return () => {
+      isOver = true;
+      leave();
+    };
+  }, [table, late, places, scene, camera, size, keep, scale]);
 
   return <div className="sketch-labels" ref={sheet} aria-hidden="true" />;
 }

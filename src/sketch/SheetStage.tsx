@@ -1,6 +1,7 @@
 import type { Context } from 'konva/lib/Context';
 import type { Shape as KonvaShape } from 'konva/lib/Shape';
 import { memo, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { useStore } from 'zustand';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
 import { seenStretch } from '../drawing/hazard.ts';
@@ -108,9 +109,10 @@ interface LayerProps {
   view: View;
 }
 
-const StillThings = memo(function StillThings({ scene, view }: Pick<LayerProps, 'scene' | 'view'>) {
+const StillThings = memo(function StillThings({ table, scene, view }: Omit<LayerProps, 'marked'>) {
   const { shapes } = scene.settled.outline;
-  const { runs, fittings } = scene.still;
+  const late = useStore(table.late);
+  const { runs, fittings } = late?.sideBySide(scene.plan, scene.still, view.frame.scale) ?? scene.still;
   return (
     <Painted paint={useMemo(() => stillPaint(shapes, { runs, fittings }, view), [shapes, runs, fittings, view])} />
   );
@@ -131,10 +133,11 @@ const LiveThings = memo(function LiveThings({ table, scene, marked, view }: Laye
   const shape = useRef<KonvaShape>(null);
   const paint = useMemo(
     () => (context: CanvasRenderingContext2D) => {
-      const { desk, seen, late } = table;
+      const { desk, seen } = table;
+      const late = table.late.getState();
       const live = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));
-      const over = { still: scene.still, marked, locked: scene.locked, hand: seen.getState(), late: late.getState() };
-      livePaint(context, live, over, view);
+      const over = { still: scene.still, marked, locked: scene.locked, hand: seen.getState(), late };
+      livePaint(context, late?.sideBySide(live.plan, live, view.frame.scale) ?? live, over, view);
     },
     [table, scene, marked, view],
   );
@@ -176,7 +179,7 @@ export const SheetStage = memo(function SheetStage(props: SheetStageProps) {
   return (
     <Stage width={size.widthPx} height={size.heightPx} listening={false}>
       <Layer listening={false} name="still">
-        <StillThings scene={scene} view={view} />
+        <StillThings table={table} scene={scene} view={view} />
       </Layer>
       <Layer listening={false} name="live">
         <LiveThings table={table} scene={scene} marked={marked} view={view} />

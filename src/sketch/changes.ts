@@ -17,11 +17,15 @@ function differing(before: readonly { id: string }[], after: readonly { id: stri
   );
 }
 
+/** Ids of the runs of a plan that share a line with one of those: they lie beside it as long as it is there. */
+type Beside = (plan: Plan, ids: readonly string[]) => readonly string[];
+
 /** Ids of what the draft changes, brings or takes away; a run moves with the fittings at its ends. */
-function changedIds(plan: Plan, draft: Plan): ReadonlySet<string> {
+function changedIds(plan: Plan, draft: Plan, beside: Beside | undefined): ReadonlySet<string> {
   const fittings = differing(plan.fittings, draft.fittings);
   const carried = fittings.flatMap((id) => [...runsAt(plan, id), ...runsAt(draft, id)]);
-  return new Set([...fittings, ...differing(plan.runs, draft.runs), ...carried.map(({ id }) => id)]);
+  const ids = [...fittings, ...differing(plan.runs, draft.runs), ...carried.map(({ id }) => id)];
+  return new Set([...ids, ...[plan, draft].flatMap((one) => beside?.(one, ids) ?? [])]);
 }
 
 /** The ids with the fittings at the ends of those that are runs. */
@@ -40,13 +44,13 @@ export class Changes {
   #draft: Plan | null = null;
   #ids = NOTHING;
 
-  of(plan: Plan, draft: Plan | null): ReadonlySet<string> {
+  of(plan: Plan, draft: Plan | null, beside?: Beside): ReadonlySet<string> {
     if (draft === this.#draft) return this.#ids;
     this.#draft = draft;
     if (draft === null) {
       this.#ids = NOTHING;
     } else if (draft !== plan) {
-      const now = changedIds(plan, draft);
+      const now = changedIds(plan, draft, beside);
       if ([...now].some((id) => !this.#ids.has(id))) this.#ids = new Set([...this.#ids, ...now]);
     }
     return this.#ids;

@@ -122,7 +122,7 @@ function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: Pan
   for (const at of [label.at, ...(label.elsewhere ?? [])]) {
     const { xPx, yPx } = toScreen(camera, size, at);
     for (const [dx, dy] of offsets(label.kind, own, plate)) {
-      const box = { x: xPx + dx, y: yPx + dy, ...own };
+      const box = { x: xPx + dx + (label.asideX ?? 0) * own.w, y: yPx + dy, ...own };
       // what has to be shown gives way to the edge; the rest is shown whole or not at all
       if (isKept) yield clamped(box, size);
       else if (isInside(box, size)) yield box;

@@ -33,8 +33,18 @@ export class LabelPlaces {
   #moving: InstanceType<Late['MovingLabels']> | null = null;
 
   readonly #laidOut = remembered(
-    (settled: Drawing, camera: Camera, size: PaneSize, keep: string | null, scale: number): readonly PlacedLabel[] =>
-      layOutLabels(settled, camera, size, { keep, scale }),
+    (
+      plan: Plan,
+      settled: Drawing,
+      camera: Camera,
+      size: PaneSize,
+      keep: string | null,
+      scale: number,
+      late: Late | null,
+    ): readonly PlacedLabel[] => {
+      const seen = late?.sideBySide(plan, settled, camera.pxPerM) ?? settled;
+      return layOutLabels(seen, camera, size, { keep, scale });
+    },
   );
 
   /**
@@ -43,10 +53,10 @@ export class LabelPlaces {
    */
   of(pane: LabelCase, live: Live, answered: Plan, late: Late | null): PlacedLabels {
     const { scene, camera, size, keep, scale } = pane;
-    const laidOut = this.#laidOut(scene.settled, camera, size, keep, scale);
+    const laidOut = this.#laidOut(scene.plan, scene.settled, camera, size, keep, scale, late);
     if (scene.changed.size === 0 || late === null) return { still: this.#same(laidOut), live: NONE };
     this.#moving ??= new late.MovingLabels();
-    const now = this.#moving.of(pane, laidOut, live, answered);
+    const now = this.#moving.of(pane, laidOut, late.sideBySide(live.plan, live, camera.pxPerM), answered);
     return { still: this.#same(now.still), live: now.live };
   }
 

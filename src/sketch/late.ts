@@ -11,6 +11,8 @@ import { Drafts } from './tools/drafts.ts';
 import { Hand, type HandStore } from './tools/hand.ts';
 import { Workbench } from './tools/workbench.ts';
 
+export { besideThese } from '../drawing/lanes.ts';
+export { sideBySide } from '../drawing/sideBySide.ts';
 export { FindingInView } from './FindingInView.tsx';
 export { drawingOf } from './handDrawing.ts';
 export { MovingLabels } from './movingLabels.ts';

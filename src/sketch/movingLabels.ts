@@ -8,6 +8,7 @@ import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
 import { relabelled } from '../drawing/relabelled.ts';
 import type { LabelShape } from '../drawing/shapes.ts';
+import { sideBySide } from '../drawing/sideBySide.ts';
 import type { Plan } from '../plan/schema.ts';
 import { unitsFor } from '../words/index.ts';
 import { withGhosts } from './ghosts.ts';
@@ -125,8 +126,8 @@ export class MovingLabels {
       withGhosts(drawingIn(sight, { ...drawn, runs: [], fittings: [], labels }), proposal).labels,
   );
 
-  readonly #ground = remembered(({ still }: Scene, camera: Camera, size: PaneSize, scale: number) =>
-    groundOf({ ...still, hazards: [] }, camera, size, scale),
+  readonly #ground = remembered(({ plan, still }: Scene, camera: Camera, size: PaneSize, scale: number) =>
+    groundOf({ ...sideBySide(plan, still, camera.pxPerM), hazards: [] }, camera, size, scale),
   );
 
   /** Where they stood, with the figures of the newest answer. */

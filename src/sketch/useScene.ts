@@ -52,7 +52,9 @@ function useCloseUp({ desk }: Table, plan: Plan, sheet: Sheet, { outline }: Draw
 export function useScene(table: Table, sheet: Sheet): Scene {
   const { desk, changes } = table;
   const plan = useStore(desk, wholePlan);
-  const changed = useStore(desk, (state) => changes.of(wholePlan(state), state.draft));
+  const changed = useStore(desk, (state) =>
+    changes.of(wholePlan(state), state.draft, table.late.getState()?.besideThese),
+  );
   const proposal = useStore(desk, (state) => state.proposal);
   const sight = useSight();
   const drawn = useMemo(() => drawSheet(plan, sheet, answerOf(plan), labelWords(unitsFor(plan))), [plan, sheet]);

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { pick, REACH_BIG_PX, REACH_PX, type Target, targetsOf } from '../../src/drawing/pick.ts';
-import { feedPlan, SHEET } from './support/plans.ts';
+import { emptyPlan, feedPlan, SHEET, withFittings, withRun } from './support/plans.ts';
 
 const at = (xM: number, yM: number) => ({ xM, yM });
 const PX_PER_M = 200;
-const targets = targetsOf(feedPlan(), SHEET, false);
+const targets = targetsOf(feedPlan(), SHEET, false, PX_PER_M);
 
 describe('what a finger gets hold of', () => {
   it('is the fitting under it rather than the runs that end there', () => {
@@ -39,7 +39,7 @@ describe('what a finger gets hold of', () => {
   it('breaks ties in the order terminal, fitting, bend, run', () => {
     const here = at(0, 0);
     const kinds: Target[] = [
-      { kind: 'run', runId: 'run', points: [at(-1, 0), at(1, 0)] },
+      { kind: 'run', runId: 'run', points: [at(-1, 0), at(1, 0)], isInLane: false },
       { kind: 'bend', runId: 'run', index: 0, at: here },
       { kind: 'fitting', fittingId: 'fitting', at: here },
       { kind: 'terminal', ref: { fittingId: 'fitting', terminal: 'body' }, at: here },
@@ -52,12 +52,27 @@ describe('what a finger gets hold of', () => {
   });
 
   it('means the terminal itself where a fitting has only one, while a run is drawn', () => {
-    const drawing = targetsOf(feedPlan(), SHEET, true);
+    const drawing = targetsOf(feedPlan(), SHEET, true, PX_PER_M);
     expect(pick(drawing, at(1, 1), PX_PER_M, REACH_PX)).toMatchObject({
       kind: 'terminal',
       ref: { fittingId: 'grommet', terminal: 'through' },
     });
     expect(pick(drawing, at(0.2, 1), PX_PER_M, REACH_PX)).toMatchObject({ kind: 'fitting', fittingId: 'battery' });
+  });
+
+  it.each([40, 200, 1000])('is either of two runs on one line, beside that line, at %i px/m', (pxPerM) => {
+    const places = withFittings(emptyPlan(), [
+      ['battery', 'battery', 0.5, 1],
+      ['block', 'block', 3.5, 1],
+    ]);
+    const one = withRun(places, 'one', 'battery.positive', 'block.bus');
+    const both = targetsOf(withRun(one, 'other', 'block.bus', 'battery.positive'), SHEET, false, pxPerM);
+    const pickedAt = (byPx: number) => pick(both, at(2, 1 + byPx / pxPerM), pxPerM, REACH_PX);
+    for (const byPx of [-30, -11, -2]) expect(pickedAt(byPx)).toMatchObject({ kind: 'run', runId: 'one', segment: 0 });
+    for (const byPx of [2, 11, 30]) expect(pickedAt(byPx)).toMatchObject({ kind: 'run', runId: 'other', segment: 0 });
+    // 11 px and the reach of a finger
+    expect(pickedAt(-34)).toBeNull();
+    expect(pickedAt(34)).toBeNull();
   });
 
   it('is nothing on empty sheet', () => {

@@ -3,6 +3,7 @@ import { StrictMode } from 'react';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answerOf, loadAssess } from '../../src/desk/answer.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
+import { beginGesture, commitGesture, draftGesture } from '../../src/desk/edit.ts';
 import { newPlan } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import type { Plan } from '../../src/plan/schema.ts';
@@ -163,6 +164,21 @@ describe('the sketch', () => {
     const labels = [...pane('whole').querySelectorAll<HTMLElement>('.sketch-label')];
     const long = labels.find((label) => label.textContent?.startsWith('AAAA'));
     expect(Number.parseFloat(long?.style.maxWidth ?? '')).toBeLessThanOrEqual(180);
+  });
+
+  it('names what a gesture has left once it is over, and not what stood there before', async () => {
+    const desk = show(feedPlan());
+    const named = () =>
+      [...pane('whole').querySelectorAll('.sketch-label-title')].map(({ textContent }) => textContent);
+    expect(named()).not.toContain('Other name');
+    // a tap is over before the page has been drawn anew, and that is done ahead of what the draft asked for
+    act(() => {
+      beginGesture(desk, 'moveFitting');
+      draftGesture(desk, (plan) => changeFitting(plan, 'amp', { name: 'Other name' }));
+      commitGesture(desk);
+    });
+    await act(async () => undefined);
+    expect(named()).toContain('Other name');
   });
 
   it('takes a bend away by the button beside it', () => {

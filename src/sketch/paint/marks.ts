@@ -66,7 +66,8 @@ export function paintBendMarks(
   for (const run of runs) {
     if (!isSelected(selection, run)) continue;
     const points = pointsOfFlat(run.points);
-    for (const [index, at] of points.slice(1, -1).entries())
+    const ends = run.isInLane === true ? 2 : 1;
+    for (const [index, at] of points.slice(ends, -ends).entries())
       paintHandle(context, at, BEND_PX, index === active ? selected : raised, selected, view);
     if (locked.has(run.runId)) continue;
     // filled, so that they are not taken for bends

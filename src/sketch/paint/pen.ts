@@ -88,7 +88,7 @@ export function fillWith(context: Context, colour: string, path?: Path2D): void 
   else context.fill(path);
 }
 
-export const inkOf = (stroke: Stroke, palette: Palette): Ink => ({
+const inkOf = (stroke: Stroke, palette: Palette): Ink => ({
   colour: palette[stroke.colour],
   widthPx: stroke.widthPx,
   dashPx: stroke.dashPx,

@@ -31,9 +31,11 @@ export function endUnder(bench: Workbench, { at, pxPerM }: Aim, other: Picked | 
   if (selection === null || selection.kind === 'fitting') return null;
   const run = bench.plan.runs.find(({ id }) => id === selection.id);
   if (run === undefined || run.locked || run.sheetId !== bench.sheetId) return null;
-  // the run's own body is under its handle; a plate or a bend may be meant instead
-  const otherPx = other === null || other.kind === 'run' ? bench.reachPx : distance(other.at, at) * pxPerM;
-  const near = endHandles(bench.pointsOf(run), pxPerM)
+  const { points, isInLane } = bench.seenLine(run, pxPerM);
+  // the run's own body is under its handle; a plate, a bend or the run in the next lane may be meant instead
+  const isUnder = other === null || (other.kind === 'run' && (other.runId === run.id || !isInLane));
+  const otherPx = isUnder ? bench.reachPx : distance(other.at, at) * pxPerM;
+  const near = endHandles(points, pxPerM)
     .map((handle) => ({ ...handle, px: distance(handle.at, at) * pxPerM }))
     .filter(({ px }) => px <= bench.reachPx && px <= otherPx)
     .sort((a, b) => a.px - b.px)[0];

@@ -5,8 +5,9 @@ import { shownPlan } from '../../desk/desk.ts';
 import { openSheet } from '../../desk/openSheet.ts';
 import { wholePlan } from '../../desk/whole.ts';
 import { halfPlatePx } from '../../drawing/fittings.ts';
+import { laneSizeAt, type SeenLine, seenLine } from '../../drawing/lanes.ts';
 import { type Picked, pick, REACH_BIG_PX, REACH_PX, targetsOf } from '../../drawing/pick.ts';
-import { placeOn, runPoints } from '../../plan/runs.ts';
+import { placeOn } from '../../plan/runs.ts';
 import type { Fitting, Plan, Point, Run } from '../../plan/schema.ts';
 import type { ClientPoint } from '../input/gestures.ts';
 import type { Panes } from '../panes.ts';
@@ -48,9 +49,9 @@ export class Workbench {
     return openSheet(this.desk.getState()).id;
   }
 
-  /** The line as which a run is drawn. */
-  pointsOf(run: Run): Point[] {
-    return [...runPoints(this.plan, run)];
+  /** The line as which a run is seen at a zoom. */
+  seenLine(run: Run, pxPerM: number): SeenLine {
+    return seenLine(this.plan, run, laneSizeAt(pxPerM));
   }
 
   get reachPx(): number {
@@ -68,7 +69,7 @@ export class Workbench {
   }
 
   pick({ at, pxPerM }: Aim, meansTerminals = false): Picked | null {
-    return pick(targetsOf(this.plan, this.sheetId, meansTerminals), at, pxPerM, this.reachPx);
+    return pick(targetsOf(this.plan, this.sheetId, meansTerminals, pxPerM), at, pxPerM, this.reachPx);
   }
 
   /**

@@ -41,7 +41,7 @@ function editFor(
   // against the plan as it was: the draft already has the fitting somewhere else
   const plan = wholePlan(bench.desk.getState());
   if (state.act === 'dropOnRun') {
-    const run = nearestRun(plan, bench.sheetId, aim.at, bench.runReachM(aim.pxPerM));
+    const run = nearestRun(plan, bench.sheetId, aim, bench.runReachM(aim.pxPerM));
     if (run !== null) {
       bench.rest();
       return { edit: dropping(fittingId, run.runId, run.at, newRunId), splits: run.runId };

@@ -47,7 +47,7 @@ function aimedAt(state: Aiming, event: OneFinger<PaneId>, bench: Workbench): Aim
   }
   const plan = wholePlan(bench.desk.getState());
   const run = INLINE_KINDS.has(state.fitting.kind)
-    ? nearestRun(plan, bench.sheetId, aim.at, bench.runReachM(aim.pxPerM))
+    ? nearestRun(plan, bench.sheetId, aim, bench.runReachM(aim.pxPerM))
     : null;
   const at = run === null ? bench.snap(aim, { alt: event.alt, except: state.fitting.id }) : run.at;
   const splits = run?.runId ?? null;
