@@ -67,9 +67,21 @@ function linksAround(
   return { links, count };
 }
 
+/** Ahead of the first device: the links of a region that a cable leads out to; all of them where it is no one's only way. */
+function linksBeyond({ sides, circuit }: Model, { nodes, links }: Region, cable: number): readonly number[] {
+  const posts = circuit.sources.map(({ plus }) => plus).filter((plus) => nodes.includes(plus));
+  const fed = reach(posts, sides, ({ kind, index }) => kind === 'contact' || (kind === 'cable' && index !== cable));
+  const beyond = new Set(nodes.filter((node) => fed[node] !== true));
+  const led = links.filter((link) => {
+    const { a = -1, b = -1 } = circuit.links[link] ?? {};
+    return beyond.has(a) || beyond.has(b);
+  });
+  return led.length > 0 ? led : links;
+}
+
 /**
  * The link to name when a cable's fuse is spoken of: of those that let current into it, the one of the greatest
- * rating; ahead of the first device, the greatest that lets it out; for a ground, the nearest that carries no more
+ * rating; ahead of the first device, the greatest of those it leads to; for a ground, the nearest that carries no more
  * than its amplifiers' current. Null when there is none.
  */
 export function fuseOf(model: Model, cable: number, ratings: readonly (number | null)[]): number | null {
@@ -83,7 +95,8 @@ export function fuseOf(model: Model, cable: number, ratings: readonly (number | 
       return more > 0 || (more === 0 && link < best) ? link : best;
     }, null);
   const region = regionAt(model, ends.a);
-  if (region !== undefined) return greatest(region.feeding.length > 0 ? region.feeding : region.links);
+  if (region !== undefined)
+    return greatest(region.feeding.length > 0 ? region.feeding : linksBeyond(model, region, cable));
   const loads = ways.behindOf(cable) ?? [];
   const { plus, minus } = circuit.loads[loads[0] ?? -1] ?? {};
   if (plus === undefined || minus === undefined) return null;

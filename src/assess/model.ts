@@ -52,6 +52,10 @@ export const cableOf = (
 export const isFed = ({ circuit, sides }: Pick<Model, 'circuit' | 'sides'>, load: number): boolean =>
   sides.live[circuit.loads[load]?.plus ?? -1] === true;
 
+/** Whether a positive post comes to the load's ground, and none to its supply. */
+export const isReversed = ({ circuit, sides }: Pick<Model, 'circuit' | 'sides'>, load: number): boolean =>
+  sides.live[circuit.loads[load]?.minus ?? -1] === true && sides.live[circuit.loads[load]?.plus ?? -1] !== true;
+
 /** Whether the load's current finds back: to a battery that feeds it, where one does. */
 export function isGrounded({ circuit, sides }: Pick<Model, 'circuit' | 'sides'>, load: number): boolean {
   const { plus = -1, minus = -1 } = circuit.loads[load] ?? {};

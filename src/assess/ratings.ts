@@ -12,23 +12,37 @@ export function heldRatings(model: Model, link: number): readonly number[] {
 
 export const linkEdge = ({ circuit }: Pick<Model, 'circuit'>, link: number): number => circuit.cables.length + link;
 
-const conductorCeilings = perModel((model): readonly number[] => {
+/** What conductors allow a link, and which of them allows least; null and Infinity where none is fixed by hand. */
+interface Ceiling {
+  readonly ampacityA: number;
+  readonly cable: number | null;
+}
+
+const NO_CEILING: Ceiling = { ampacityA: Infinity, cable: null };
+
+const conductorCeilings = perModel((model): readonly Ceiling[] => {
   const { circuit, ways } = model;
-  const inSeries = new Map<string, number>();
+  const inSeries = new Map<string, Ceiling>();
   for (const [index, cable] of circuit.cables.entries()) {
     const gauge = fixedGauge(cable);
     const likeness = gauge === null ? null : ways.likenessOf(index);
     if (gauge === null || likeness === null) continue;
-    const ceilingA = cableAmpacityA(model, cable, gauge);
+    const ampacityA = cableAmpacityA(model, cable, gauge);
     // a class too low for its place carries nothing, whatever the fuse: that is told of the cable, and limits no rating
-    if (ceilingA === 0) continue;
-    inSeries.set(likeness, Math.min(inSeries.get(likeness) ?? Infinity, ceilingA));
+    if (ampacityA === 0) continue;
+    if (ampacityA < (inSeries.get(likeness)?.ampacityA ?? Infinity))
+      inSeries.set(likeness, { ampacityA, cable: index });
   }
-  return circuit.links.map((_, link) => inSeries.get(ways.likenessOf(linkEdge(model, link)) ?? '') ?? Infinity);
+  return circuit.links.map((_, link) => inSeries.get(ways.likenessOf(linkEdge(model, link)) ?? '') ?? NO_CEILING);
 });
 
 /** What the conductors fixed by hand in series with a link allow it, A; Infinity when there is none. */
-export const conductorCeilingA = (model: Model, link: number): number => conductorCeilings(model)[link] ?? Infinity;
+export const conductorCeilingA = (model: Model, link: number): number =>
+  (conductorCeilings(model)[link] ?? NO_CEILING).ampacityA;
+
+/** The one of them that allows least; null when there is none. */
+export const tightestCable = (model: Model, link: number): number | null =>
+  (conductorCeilings(model)[link] ?? NO_CEILING).cable;
 
 /** The amplifier maker's largest external fuse for the one amplifier behind a link, A; Infinity when none is told. */
 export function makerCeilingA({ circuit, ways }: Model, link: number): number {

@@ -34,7 +34,8 @@ const assumedIn = ({ decidedBy }: Finding, plan: Plan): string[] =>
 /** What qualifies the verdict: a drawn length, an assumption; '' when nothing does. */
 export function qualifierOf(finding: Finding, plan: Plan): string {
   const { findings } = words;
-  const tape = finding.provisional ? findings.provisional : '';
+  // what to do about a doubted tape says so itself
+  const tape = finding.provisional && finding.rule !== 'tape-doubtful' ? findings.provisional : '';
   // one that looms says so itself
   const decided = finding.looming === true ? '' : findings.decidedBy(assumedIn(finding, plan));
   return [tape, decided].filter((part) => part !== '').join(' ');

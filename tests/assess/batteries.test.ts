@@ -6,6 +6,7 @@ import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import { withProposal } from '../../src/plan/propose/proposal.ts';
 import { proposeFeed } from '../../src/plan/propose/propose.ts';
 import { withUsualStart } from '../../src/plan/usualStart.ts';
+import { remedyOf } from '../../src/words/answer.ts';
 import { PlanOf } from './planOf.ts';
 
 /**
@@ -34,6 +35,34 @@ const twoBatteries = (front: number | 'auto', rear: number | 'auto', size: strin
     .done();
 
 describe('two batteries at one block', () => {
+  it('whose fuses together are too much for every ground asks for a fuse at the amplifier, and that remedies it', () => {
+    // 225 A and 225 A against what 4/0 carries in the cabin: 445 A x sqrt((105 - 50) / 75) x sqrt(SAE's area over AWG's)
+    const plan = (output: 'auto' | null) =>
+      new PlanOf()
+        .battery('front')
+        .fuse('f1', 225, { zone: 'bay' })
+        .block('block', [output])
+        .battery('rear', { zone: 'cargo', strap: null })
+        .fuse('f2', 225)
+        .amplifier('amp')
+        .fitting('ground', 'g1')
+        .fitting('ground', 'g2')
+        .run('front.positive', 'f1.in', 0.15, { zone: 'bay', size: 'sae:4/0' })
+        .run('f1.out', 'block.bus', 4, { size: 'sae:4/0' })
+        .run('rear.positive', 'f2.in', 0.1, { size: 'sae:4/0' })
+        .run('f2.out', 'block.bus', 0.5, { size: 'sae:4/0' })
+        .run('block.out1', 'amp.supply', 0.5)
+        .run('amp.ground', 'g1.body', 0.5)
+        .run('rear.negative', 'g2.body', 0.5, { size: 'sae:4/0' })
+        .done();
+    const lacking = (output: 'auto' | null) =>
+      assess(plan(output)).findings.filter(({ rule }) => rule === 'no-size-in-stock');
+    expect(lacking(null).map((one) => remedyOf(one, plan(null)))).toEqual([
+      'Several fuses feed amp together: put a fuse of its own right ahead of it, no larger than it needs.',
+    ]);
+    expect(lacking('auto')).toEqual([]);
+  });
+
   it('rates both fuses for the whole current, whichever battery is flat', () => {
     const answer = assess(twoBatteries('auto', 'auto', 'auto'));
     for (const { fittingId, ratingA, fullA } of answer.fuses) {

@@ -101,4 +101,29 @@ describe('a short just behind the main fuse passes the run before it too', () =>
     expect(run(answer, 'b-f1')?.ampacityA).toBeGreaterThanOrEqual(150);
     expect(over(answer)).toEqual([]);
   });
+
+  it('is judged by its own fuse where another feed with a larger one starts at the same post', () => {
+    const plan = (size: string) =>
+      new PlanOf()
+        .battery('b')
+        .fuse('small', 100, { zone: 'bay' })
+        .fuse('large', 175, { zone: 'bay' })
+        .amplifier('one', { ratedW: 800 })
+        .amplifier('two', { ratedW: 1500 })
+        .fitting('ground', 'g')
+        .run('b.positive', 'small.in', 0.15, { zone: 'bay', size })
+        .run('small.out', 'one.supply', 3, { zone: 'bay', size: 'sae:2' })
+        .run('b.positive', 'large.in', 0.15, { zone: 'bay', size: 'sae:1/0' })
+        .run('large.out', 'two.supply', 3, { zone: 'bay', size: 'sae:1/0' })
+        .run('one.ground', 'g.body', 0.5, { size: 'sae:2' })
+        .run('two.ground', 'g.body', 0.5, { size: 'sae:1/0' })
+        .done();
+    const allowed = Object.fromEntries(
+      assess(plan('sae:2')).fuses.map(({ fittingId, ceilingA }) => [fittingId, ceilingA]),
+    );
+    expect(allowed.small).toBeCloseTo(ampacity('2', 'bay'), 6);
+    expect(allowed.large).toBeCloseTo(ampacity('1/0', 'bay'), 6);
+    const [thin] = assess(plan('sae:8')).findings.filter(({ rule }) => rule === 'fuse-over-conductor');
+    expect(thin?.places.map(({ id }) => id)).toEqual(['b-small', 'small']);
+  });
 });

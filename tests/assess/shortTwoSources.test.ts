@@ -83,4 +83,23 @@ describe('two batteries at one block', () => {
   it('says nothing of it where both fuses open by themselves', () => {
     expect(assess(two(125, 600)).findings.filter(({ rule }) => rule === 'back-fed')).toEqual([]);
   });
+
+  it('says nothing of a battery whose negative post is joined to nothing: it feeds no short', () => {
+    const plan = new PlanOf()
+      .battery('front')
+      .battery('rear', { zone: 'cargo', strap: null })
+      .fuse('f1', 175, { zone: 'bay' })
+      .fuse('f2')
+      .fitting('passThrough', 'firewall')
+      .amplifier('amp', { ratedW: 1500 })
+      .fitting('ground', 'g')
+      .run('front.positive', 'f1.in', 0.15)
+      .run('f1.out', 'firewall.through', 3)
+      .run('firewall.through', 'amp.supply', 3)
+      .run('amp.ground', 'g.body', 0.5)
+      .run('rear.positive', 'f2.in', 0.15)
+      .run('f2.out', 'amp.supply', 1.85)
+      .done();
+    expect(assess(plan).findings.filter(({ rule }) => rule === 'back-fed')).toEqual([]);
+  });
 });

@@ -50,6 +50,19 @@ describe('the alternator (RULES 8): 90 A, hot 72 A on the road and 32.4 A at idl
     expect(finding?.params.demandA).toBeCloseTo(77, 5);
   });
 
+  it('of which the output is assumed decides by an assumption, unless twice as much would not keep up either', () => {
+    const assumed = { ...alternator, ratedA: { value: 90, origin: 'assumed' as const } };
+    const decided = (fusesA: number, fitted: typeof alternator | typeof assumed) =>
+      found(assess(pair(fusesA).fitting('alternator', 'alternator', fitted).done()), 'charging-deficit').map(
+        ({ severity, decidedBy }) => [severity, ...decidedBy],
+      );
+    expect(decided(60, alternator)).toEqual([['fix']]);
+    // 77 A against 144 A
+    expect(decided(60, assumed)).toEqual([['fix', 'alternator.ratedA']]);
+    // 2 x (190 / 3 + 1) + 35 = 164 A against 144 A
+    expect(decided(190, assumed)).toEqual([['fix']]);
+  });
+
   it('is saturated at full output: the battery carries the rest and its posts fall', () => {
     const { supply } = assess(pair(60).fitting('alternator', 'alternator', alternator).done());
     expect(supply.alternators).toMatchObject([{ saturatedIdle: true, saturatedCruise: true }]);

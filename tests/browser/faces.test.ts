@@ -150,6 +150,22 @@ describe('the class face', () => {
   });
 });
 
+it('before a class the sheet stands still while tools are taken up and put away', async () => {
+  await choose('Class');
+  await resize('projector');
+  const panes = () =>
+    user.page
+      .locator('.sketch-pane')
+      .evaluateAll((all) => all.map((pane) => JSON.stringify(pane.getBoundingClientRect())));
+  const before = await panes();
+  await user.take('Fuse', 'Fittings');
+  await user.page.getByText('Fuse: tap where it goes.').waitFor();
+  expect(await panes()).toEqual(before);
+  await user.take('Move', 'The hand');
+  expect(await panes()).toEqual(before);
+  await resize('tablet');
+});
+
 /** As the canvas gives back what a style sheet writes. */
 const rgb = (hex: string) => [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
 

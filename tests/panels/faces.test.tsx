@@ -173,6 +173,20 @@ describe('the class face', () => {
     expect(verdict()).toBe('1 to stop for');
   });
 
+  it('with figures hidden deletes what is selected, as a lesson asks, and shows nothing else of it', () => {
+    choose('face', 'class');
+    choose('figures', 'hidden');
+    const { desk } = renderPanel(<ClassFace />, example());
+    expect(screen.queryByRole('button', { name: 'Delete' })).toBeNull();
+    const fuse = desk.getState().plan.fittings.find(({ kind }) => kind === 'fuse');
+    if (fuse === undefined) throw new Error('the example has a fuse');
+    act(() => desk.setState({ selection: { kind: 'fitting', id: fuse.id } }));
+    expect(screen.getByRole('region', { name: 'Selected' }).textContent).toBe(`${fuse.name}Delete`);
+    fireEvent.click(screen.getByRole('button', { name: 'Delete' }));
+    expect(desk.getState().plan.fittings.some(({ id }) => id === fuse.id)).toBe(false);
+    expect(screen.queryByRole('region', { name: 'Selected' })).toBeNull();
+  });
+
   it('is left with one press', () => {
     choose('face', 'class');
     renderPanel(<FaceBar isViewOpen={false} onView={() => undefined} />, example());

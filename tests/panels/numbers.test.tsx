@@ -111,7 +111,7 @@ describe('a number is never taken a thousandfold too small', () => {
   });
 });
 
-describe('a tape a hundredfold too long', () => {
+describe('a tape a hundredfold too long, or tenfold too short', () => {
   const drawn = (plan: Plan) => {
     const run = plan.runs.find(({ id }) => id === 'toRear');
     if (run === undefined) throw new Error('the example has that run');
@@ -141,8 +141,22 @@ describe('a tape a hundredfold too long', () => {
     expect(runOf(desk, 'toRear')?.tapedM).toBeCloseTo((drawn(plan) * 12.5) / 12, 3);
   });
 
+  it.each([
+    [0.11, 1.1, 'm'],
+    [0.011, 1.1, 'm'],
+    [1 / 12, 1, 'ft-in'],
+  ] as const)('asks at %d times the drawn length whether %d times was meant, in %s', (times, meant, showLength) => {
+    const plan = taped(times, showLength);
+    const desk = inspect('run', 'toRear', plan);
+    fireEvent.click(screen.getByRole('button', { name: /^Take / }));
+    expect(runOf(desk, 'toRear')?.tapedM).toBeCloseTo(drawn(plan) * meant, 2);
+    expect(screen.queryByRole('button', { name: /^Take / })).toBeNull();
+  });
+
   // a hundredth of it, or a twelfth, would be far from what is drawn, or the tape is near it as it stands
   it.each([
+    [0.21, 'm'],
+    [0.03, 'm'],
     [1.5, 'm'],
     [4.9, 'm'],
     [20, 'm'],

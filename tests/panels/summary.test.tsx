@@ -62,6 +62,22 @@ it('an area is not said twice where sizes go by it', () => {
   expect(byArea).toEqual(['50 mm²', expect.not.stringContaining('mm²')]);
 });
 
+it('says which fuse is meant where there are several', () => {
+  const answer = exampleAnswer(plan);
+  const [main] = plan.fittings.filter(({ kind }) => kind === 'fuse');
+  if (main === undefined) throw new Error('the example has a fuse');
+  const other = { ...main, id: 'other', name: 'Rear fuse' };
+  const figures = {
+    ...answer.figures,
+    mainFuse: { ...answer.figures.mainFuse, places: [{ kind: 'fitting' as const, id: 'other' }] },
+  };
+  const alone = governsOf('mainFuse', answer, plan);
+  expect(alone).not.toContain(main.name);
+  expect(governsOf('mainFuse', { ...answer, figures }, { ...plan, fittings: [...plan.fittings, other] })).toBe(
+    `Rear fuse, ${alone}`,
+  );
+});
+
 describe('the summary', () => {
   it('shows the four figures with their units and what governs them', () => {
     renderPanel(<Summary />, plan);

@@ -6,7 +6,7 @@ import { finding, fittingPlace, type Rule } from './rule.ts';
 /** RULES 8: in the mean the loads and the vehicle draw more than the alternators bring hot: at cruise fix, at idle alone a note. */
 export const chargingDeficit: Rule = {
   id: 'charging-deficit',
-  sensitive: false,
+  sensitive: true,
   check: (facts) => {
     const { alternators } = facts.model.circuit;
     const balance = supplyOf(facts)?.balance;

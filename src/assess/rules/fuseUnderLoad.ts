@@ -2,7 +2,7 @@ import { holderFactor, smallestRating } from '../../calc/fuse/rating.ts';
 import type { Finding } from '../answer.ts';
 import { exceeds } from '../conductor.ts';
 import { type Facts, fullOfLink, ratingOf } from '../facts.ts';
-import { heldRatings, linkEdge, mostAllowedA } from '../ratings.ts';
+import { conductorCeilingA, heldRatings, linkEdge, makerCeilingA, mostAllowedA, tightestCable } from '../ratings.ts';
 import { heatingShareAt } from '../states.ts';
 import { ambientC } from '../surroundings.ts';
 import { finding, fittingPlace, linkKey, ofOutput, type Rule } from './rule.ts';
@@ -16,6 +16,19 @@ function fitsA({ model, operating }: Facts, link: number): number | null {
   if (model.circuit.links[link]?.link.ratingA === 'auto' || needA === null) return null;
   const ceilingA = mostAllowedA(model, link);
   return smallestRating(heldRatings(model, link), needA, ceilingA);
+}
+
+/** What keeps the rating down: the maker of the one amplifier behind it, or a cable fixed by hand. */
+function heldDownBy({ model }: Facts, link: number): { ampId?: string; makerMaxA?: number; runId?: string } {
+  const { circuit, ways } = model;
+  const makerMaxA = makerCeilingA(model, link);
+  if (makerMaxA < conductorCeilingA(model, link)) {
+    const [load = -1] = ways.behindOf(linkEdge(model, link)) ?? [];
+    const amplifier = circuit.loads[load]?.fitting;
+    return amplifier === undefined ? {} : { ampId: amplifier.id, makerMaxA };
+  }
+  const run = circuit.cables[tightestCable(model, link) ?? -1]?.run;
+  return run === undefined ? {} : { runId: run.id };
 }
 
 /** RULES 5: full current above the rating: stop, fix where only one battery alone brings it; heating current above what the link carries for long: fix. */
@@ -42,6 +55,7 @@ export const fuseUnderLoad: Rule = {
           ...{ ratingA, fullA, heatingA, forLongA, terminal },
           alone: !isOver && isOverAlone ? 'yes' : null,
           fitsA: fitsA(facts, link),
+          ...heldDownBy(facts, link),
         },
         source: isOver || isOverAlone ? 'feedrunRules' : 'continuousLoad',
         why: `rating:${linkKey({ fitting, terminal })}`,

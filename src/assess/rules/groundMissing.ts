@@ -1,5 +1,5 @@
 import type { Finding } from '../answer.ts';
-import { isGrounded } from '../model.ts';
+import { isGrounded, isReversed } from '../model.ts';
 import { wiringOf } from '../wiring.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
@@ -18,7 +18,10 @@ export const groundMissing: Rule = {
     return [
       ...circuit.sources.flatMap(({ fitting, minus }) => (sides.at[minus]?.length === 0 ? [missing(fitting)] : [])),
       ...circuit.loads.flatMap(({ fitting, minus }, load) =>
-        (isPlain ? isGrounded(facts.model, load) : reachesPost(minus)) ? [] : [missing(fitting)],
+        // one that is wired the wrong way round has its way back at the other terminal
+        (isPlain ? isGrounded(facts.model, load) || isReversed(facts.model, load) : reachesPost(minus))
+          ? []
+          : [missing(fitting)],
       ),
     ];
   },

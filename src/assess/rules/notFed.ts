@@ -1,8 +1,8 @@
-import { isFed } from '../model.ts';
+import { isFed, isReversed } from '../model.ts';
 import { wiringOf } from '../wiring.ts';
 import { finding, fittingPlace, type Rule } from './rule.ts';
 
-/** An amplifier that no battery reaches: the system will not work. */
+/** An amplifier that no battery reaches, or that one reaches the wrong way round: the system will not work. */
 export const notFed: Rule = {
   id: 'not-fed',
   sensitive: false,
@@ -11,6 +11,13 @@ export const notFed: Rule = {
       // with positive earth the feed is the other side, and that is what is told
       isFed(model, load) || wiringOf(model).kind === 'positiveEarth'
         ? []
-        : [finding('not-fed', { severity: 'fix', places: [fittingPlace(fitting)], source: 'feedrunRules' })],
+        : [
+            finding('not-fed', {
+              severity: 'fix',
+              places: [fittingPlace(fitting)],
+              params: isReversed(model, load) ? { reversed: 'yes' } : {},
+              source: 'feedrunRules',
+            }),
+          ],
     ),
 };

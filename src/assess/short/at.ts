@@ -10,7 +10,7 @@ import { linkEdge } from '../ratings.ts';
 import type { Extreme } from './battery.ts';
 import { faultConductor } from './conductor.ts';
 import { familyNameOf, type RatedLink, ratedLinks } from './links.ts';
-import { faultNetwork, returnOf } from './net.ts';
+import { faultNetwork, NO_A, returnOf } from './net.ts';
 
 export interface ShortQuery {
   readonly runId: string;
@@ -76,9 +76,6 @@ function withPlace(net: Network, cable: number, share: number): { net: Network; 
   const resistors = net.resistors.map((one, index) => (index === cable ? first : one));
   return { net: { ...net, nodes: net.nodes + 1, resistors: [...resistors, second] }, place, rest: resistors.length };
 }
-
-/** Below this a current is rounding. */
-const NO_A = 1e-6;
 
 function caseAt(facts: Facts, cable: number, { share, faultOhm }: ShortQuery, extreme: Extreme): ShortCase | null {
   const { model } = facts;

@@ -8,7 +8,7 @@ import { linkEdge } from '../ratings.ts';
 import { afterOpening, type EndCurrents, type Span } from './currents.ts';
 import type { FedEnd } from './ends.ts';
 import { familyNameOf, type RatedLink, ratedLinks } from './links.ts';
-import type { BothFaults } from './net.ts';
+import { type BothFaults, NO_A } from './net.ts';
 
 /** A device that sees a short, with its own current. */
 interface Seeing extends Span {
@@ -55,7 +55,7 @@ export function worseBy(one: EndVerdict, other: EndVerdict): number {
 
 /** Ends by which current still comes once a device has opened that cuts the cable off from another source. */
 export function stillFed(ends: readonly EndVerdict[]): readonly EndVerdict[] {
-  const left = ends.filter(({ residualA }) => residualA > 0);
+  const left = ends.filter(({ residualA }) => residualA > NO_A);
   const opensElsewhere = ends.some((one) => !left.includes(one) && one.seeing.length > 0);
   return left.filter(({ end }) => opensElsewhere || end.parallel.length + Math.min(1, end.bare.length) > 1);
 }

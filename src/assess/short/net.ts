@@ -10,6 +10,9 @@ import { linkEdge } from '../ratings.ts';
 import { ambientC } from '../surroundings.ts';
 import { type Extreme, sourceOhm } from './battery.ts';
 
+/** Below this a current is rounding. */
+export const NO_A = 1e-6;
+
 /** Where a short goes: the body; where no battery is joined to the body (a bench), the negative post. */
 export function returnOf({ circuit, sides }: Model): { readonly node: number; readonly to: 'body' | 'negative' } {
   const body = sides.backPart[circuit.body];

@@ -50,7 +50,7 @@ export function tellFindings(facts: Facts, book: WhyBook): Finding[] {
   return all.map((one) => (one.why === null || book.has(one.why) ? one : { ...one, why: null }));
 }
 
-/** The verdict: what is gravest, and how many; else how many drawn lengths a limit hangs on. */
+/** The verdict: what is gravest, and how many; else how many lengths a limit hangs on that are drawn, or taped by a slip. */
 export function tellHeadline(facts: Facts, findings: readonly Finding[]): Assessment['headline'] {
   const { model } = facts;
   const count = (severity: Severity): number => findings.filter((one) => one.severity === severity).length;
@@ -60,7 +60,9 @@ export function tellHeadline(facts: Facts, findings: readonly Finding[]): Assess
   const toTape = new Set([
     ...findings
       .filter(({ provisional }) => provisional)
-      .flatMap(({ places }) => places.map(({ id }) => id).filter((id) => isDrawn.has(id))),
+      .flatMap(({ rule, places }) =>
+        places.map(({ id }) => id).filter((id) => isDrawn.has(id) || rule === 'tape-doubtful'),
+      ),
     ...model.circuit.loads.flatMap((_, load) => drawnRunsThatDecide(facts, load)),
   ]);
   if (toTape.size > 0) return { kind: 'provisional', count: toTape.size };

@@ -55,10 +55,27 @@ function* changes(facts: Facts): Generator<Change> {
     for (const batteryScale of [0.5, 2])
       yield { path: `${battery.fitting.id}.ccaA`, facts: () => ({ ...facts, batteryScale }) };
   }
+  for (const { fitting } of circuit.alternators.filter((one) => one.fitting.ratedA.origin === 'assumed')) {
+    for (const factor of [0.5, 2])
+      yield { path: `${fitting.id}.ratedA`, facts: () => withOutput(facts, fitting.id, factor) };
+  }
+}
+
+/** With so many times the output of one alternator. */
+function withOutput(facts: Facts, alternatorId: string, factor: number): Facts {
+  const { circuit } = facts.model;
+  const alternators = circuit.alternators.map((one) => {
+    const { fitting } = one;
+    if (fitting.id !== alternatorId) return one;
+    return { ...one, fitting: { ...fitting, ratedA: { ...fitting.ratedA, value: factor * fitting.ratedA.value } } };
+  });
+  return { ...facts, model: { ...facts.model, circuit: { ...circuit, alternators } } };
 }
 
 /** Rules whose verdict the value at that path can turn. */
 function isMoved(rule: Finding['rule'], path: string): boolean {
+  if (path.endsWith('.ratedA') || rule === 'charging-deficit')
+    return path.endsWith('.ratedA') && rule === 'charging-deficit';
   if (path.endsWith('.ccaA')) return rule === 'below-cut-out' || rule === 'breaking-capacity';
   if (rule === 'breaking-capacity') return false;
   return !path.endsWith('Ohm') || !AIR_ONLY.has(rule);

@@ -1,10 +1,12 @@
 import './faces.css';
+import { runAct } from '../../desk/acts/index.ts';
+import { removeSelected } from '../../desk/acts/removeSelected.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
 import { Headline } from '../summary/Headline.tsx';
 import { Summary } from '../summary/Summary.tsx';
 import { useChoice } from '../useChoice.ts';
-import { useAnswer, usePlan } from '../useDesk.ts';
+import { useAnswer, useDesk, useDeskStore, usePlan } from '../useDesk.ts';
 
 const FIGURES = ['feed', 'mainFuse', 'worstDrop', 'unprotected'] as const;
 
@@ -20,6 +22,24 @@ function Hidden({ label }: { label: string }) {
   );
 }
 
+/** What is selected, by name only: its fields are full of figures. A lesson asks what burns without it. */
+function Selected() {
+  const desk = useDeskStore();
+  const plan = usePlan();
+  const selection = useDesk((state) => state.selection);
+  const canGo = useDesk((state) => removeSelected.allowed(state));
+  if (selection === null) return null;
+  const { inspector } = words;
+  return (
+    <section className="hidden-selected" aria-label={inspector.label}>
+      <h3>{nameOfId(plan, selection.id)}</h3>
+      <button type="button" className="danger" disabled={!canGo} onClick={() => runAct(desk, removeSelected)}>
+        {selection.kind === 'bend' ? inspector.removeBend : inspector.remove}
+      </button>
+    </section>
+  );
+}
+
 /** Asked before told: the names of the figures, without the figures and without the verdict. */
 function Asking() {
   const plan = usePlan();
@@ -32,6 +52,8 @@ function Asking() {
         <p>{classFace.hiddenHint}</p>
       </header>
       <div className="answer-scroll">
+        {/* ahead of what says nothing: a small screen shows no more of it */}
+        <Selected />
         <ul className="hidden-figures">
           {FIGURES.map((id) => (
             <Hidden key={id} label={summary[id]} />

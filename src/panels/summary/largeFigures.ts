@@ -18,10 +18,17 @@ function missing(id: LargeFigureId, { findings }: Assessment): string {
   return words.summary.notWorkedOut;
 }
 
-/** The same figure another way: the area of a size by number, the drop as a share. */
+/** Which fuse, where it could be another: the one named 'Main fuse' may be that of a lighter feed. */
+function whichFuse(id: string, { fittings }: Plan): string {
+  const fuses = fittings.filter(({ kind }) => kind === 'fuse');
+  return fuses.length > 1 ? (fuses.find((fuse) => fuse.id === id)?.name ?? '') : '';
+}
+
+/** The same figure another way: the area of a size by number, the name of a fuse, the drop as a share. */
 function otherwise(id: LargeFigureId, answer: Assessment, plan: Plan): string {
   const { value, places } = answer.figures[id];
   const units = unitsFor(plan);
+  if (id === 'mainFuse') return whichFuse(places[0]?.id ?? '', plan);
   if (id === 'worstDrop' && typeof value === 'number') return units.percent((100 * value) / plan.settings.systemV);
   if (id !== 'feed') return '';
   const area = runBrief(answer, places[0]?.id ?? '')?.areaMm2 ?? null;

@@ -70,10 +70,14 @@ export const cable: FindingTable<
       const binds = BINDS[told.text('binds') ?? ''];
       return `${withOthers(told.place(0), told.placeCount - 1)}: keine Leitung im Bestand reicht${binds === undefined ? '' : `; ${binds}`}.`;
     },
-    remedy: (told) =>
-      told.text('binds') === 'fuse'
+    remedy: (told) => {
+      const amplifier = told.named('ampId');
+      if (amplifier !== null)
+        return `Mehrere Sicherungen speisen ${amplifier} gemeinsam: unmittelbar davor eine eigene Sicherung setzen, nicht größer als nötig.`;
+      return told.text('binds') === 'fuse'
         ? 'Zuleitung auf zwei aufteilen, jede mit eigener Sicherung und Leitung; oder bessere Isolierklasse oder kühleren Weg wählen.'
-        : 'Zuleitung aufteilen, bessere Isolierklasse wählen oder einen kürzeren oder kühleren Weg suchen.',
+        : 'Zuleitung aufteilen, bessere Isolierklasse wählen oder einen kürzeren oder kühleren Weg suchen.';
+    },
   },
   'drop-cables': {
     sentence: (told) =>

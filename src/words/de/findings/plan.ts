@@ -1,4 +1,5 @@
 /** Findings on what is drawn and on what was told. */
+import type { Told } from '../../told.ts';
 import { terminal } from '../fittings.ts';
 import { after, type FindingTable, withOthers } from './finding.ts';
 
@@ -7,6 +8,8 @@ const CHANGES: Readonly<Record<string, string>> = {
   material: 'Metall',
   class: 'Isolierklasse',
 };
+
+const isReversed = (told: Told): boolean => told.text('reversed') === 'yes';
 
 export const plan: FindingTable<
   | 'not-fed'
@@ -21,8 +24,14 @@ export const plan: FindingTable<
   | 'ground-on-sensor'
 > = {
   'not-fed': {
-    sentence: (told) => `${told.place(0)}: mit keiner Batterie verbunden.`,
-    remedy: () => 'Die Leitung zeichnen, die den Strom bringt.',
+    sentence: (told) =>
+      isReversed(told)
+        ? `${told.place(0)}: verpolt, der Pluspol der Batterie liegt an der Masseklemme.`
+        : `${told.place(0)}: mit keiner Batterie verbunden.`,
+    remedy: (told) =>
+      isReversed(told)
+        ? 'Die beiden Leitungen tauschen: die abgesicherte Zuleitung an die Plusklemme, die andere an die Masseklemme.'
+        : 'Die Leitung zeichnen, die den Strom bringt.',
   },
   'loose-end': {
     sentence: (told) => {

@@ -62,10 +62,14 @@ export const protection: FindingTable<
   'fuse-over-conductor': {
     sentence: (told) =>
       `${fuseName(told)} lässt ${told.current('ratingA', 'mehr')} zu; ${cableName(told)} verträgt ${told.current('ceilingA', 'weniger')}. Die Leitung brennt, bevor die Sicherung auslöst.`,
-    remedy: (told) =>
-      told.number('largestA') === null
+    remedy: (told) => {
+      const [amplifier, largest] = [told.named('ampId'), told.current('largestA')];
+      if (amplifier !== null)
+        return `In die Zuleitung (${amplifier}) eine ${largest === '' ? 'kleinere Sicherung' : `Sicherung von höchstens ${largest}`} setzen oder die Masseleitung mit größerem Querschnitt legen.`;
+      return largest === ''
         ? 'Kleinere Sicherung einsetzen oder größeren Querschnitt legen.'
-        : `Eine Sicherung von höchstens ${told.current('largestA')} einsetzen oder größeren Querschnitt legen.`,
+        : `Eine Sicherung von höchstens ${largest} einsetzen oder größeren Querschnitt legen.`;
+    },
   },
   'step-down': {
     sentence: (told) =>
@@ -88,10 +92,14 @@ export const protection: FindingTable<
         ? `${fuse}: kleiner als der volle Strom${after(' von', told.current('fullA'))}.`
         : `${fuse}: auf Dauer ${told.current('heatingA', 'zu viel')}; an dieser Stelle trägt sie ${told.current('forLongA', 'weniger')}.`;
     },
-    remedy: (told) =>
-      told.number('fitsA') === null
-        ? 'Größeren Querschnitt legen, damit eine größere Sicherung erlaubt ist, oder die Zuleitung aufteilen. Nie nur die Sicherung vergrößern.'
-        : `Eine mit ${told.current('fitsA')} einsetzen, oder sie berechnen lassen.`,
+    remedy: (told) => {
+      if (told.number('fitsA') !== null)
+        return `Eine mit ${told.current('fitsA')} einsetzen, oder sie berechnen lassen.`;
+      const [amplifier, cable] = [told.named('ampId'), told.named('runId')];
+      return amplifier === null
+        ? `Größeren Querschnitt legen${cable === null ? '' : ` (${cable})`}, damit eine größere Sicherung erlaubt ist, oder die Zuleitung aufteilen. Nie nur die Sicherung vergrößern.`
+        : `Der Hersteller erlaubt höchstens ${told.current('makerMaxA', 'das Angegebene')} (${amplifier}): diesen Wert, die Leistung und die Last prüfen. Nie nur die Sicherung vergrößern.`;
+    },
   },
   'fuse-over-maker': {
     sentence: (told) =>

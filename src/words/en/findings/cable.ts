@@ -69,10 +69,14 @@ export const cable: FindingTable<
       const others = told.placeCount - 1;
       return `No cable in stock does it for ${told.place(0)}${others > 0 ? ` and ${others} more` : ''}${binds === undefined ? '' : `: ${binds}`}.`;
     },
-    remedy: (told) =>
-      told.text('binds') === 'fuse'
+    remedy: (told) => {
+      const amplifier = told.named('ampId');
+      if (amplifier !== null)
+        return `Several fuses feed ${amplifier} together: put a fuse of its own right ahead of it, no larger than it needs.`;
+      return told.text('binds') === 'fuse'
         ? 'Split the feed into two, each with its own fuse and cable; or choose a better insulation class or a cooler way.'
-        : 'Split the feed, choose a better insulation class, or find a shorter or cooler way.',
+        : 'Split the feed, choose a better insulation class, or find a shorter or cooler way.';
+    },
   },
   'drop-cables': {
     sentence: (told) =>

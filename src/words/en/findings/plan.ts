@@ -1,4 +1,5 @@
 /** Findings on what is drawn and on what was told. */
+import type { Told } from '../../told.ts';
 import { terminal } from '../fittings.ts';
 import { after, type FindingTable } from './finding.ts';
 
@@ -7,6 +8,8 @@ const CHANGES: Readonly<Record<string, string>> = {
   material: 'metal',
   class: 'insulation class',
 };
+
+const isReversed = (told: Told): boolean => told.text('reversed') === 'yes';
 
 export const plan: FindingTable<
   | 'not-fed'
@@ -21,8 +24,14 @@ export const plan: FindingTable<
   | 'ground-on-sensor'
 > = {
   'not-fed': {
-    sentence: (told) => `${told.place(0)} is not connected to a battery.`,
-    remedy: () => 'Draw the run that feeds it.',
+    sentence: (told) =>
+      isReversed(told)
+        ? `${told.place(0)} is wired the wrong way round: the battery's positive comes to its ground.`
+        : `${told.place(0)} is not connected to a battery.`,
+    remedy: (told) =>
+      isReversed(told)
+        ? 'Swap its two cables: the fused feed goes to the supply, the other to the ground.'
+        : 'Draw the run that feeds it.',
   },
   'loose-end': {
     sentence: (told) => {

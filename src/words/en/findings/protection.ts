@@ -58,10 +58,14 @@ export const protection: FindingTable<
   'fuse-over-conductor': {
     sentence: (told) =>
       `${fuseName(told)} lets ${told.current('ratingA', 'more')} into ${cableName(told)}, which carries ${told.current('ceilingA', 'less')}. The cable burns before it opens.`,
-    remedy: (told) =>
-      told.number('largestA') === null
+    remedy: (told) => {
+      const [amplifier, largest] = [told.named('ampId'), told.current('largestA')];
+      if (amplifier !== null)
+        return `Put a ${largest === '' ? 'smaller fuse' : `fuse of at most ${largest}`} into the feed of ${amplifier}, or take a thicker ground.`;
+      return largest === ''
         ? 'Fit a smaller fuse, or a thicker cable.'
-        : `Fit a fuse of at most ${told.current('largestA')}, or a thicker cable.`,
+        : `Fit a fuse of at most ${largest}, or a thicker cable.`;
+    },
   },
   'step-down': {
     sentence: (told) =>
@@ -84,10 +88,13 @@ export const protection: FindingTable<
         ? `${fuseAtPlace(told)}${rating}, is smaller than the full current${after(' of', told.current('fullA'))}.`
         : `${fuseAtPlace(told)}${rating}, would carry ${told.current('heatingA', 'too much')} for long; where it sits it bears ${told.current('forLongA', 'less')}.`;
     },
-    remedy: (told) =>
-      told.number('fitsA') === null
-        ? 'Take a thicker cable so that a larger fuse is allowed, or split the feed. Never only a larger fuse.'
-        : `Fit ${told.current('fitsA')}, or let it be worked out.`,
+    remedy: (told) => {
+      if (told.number('fitsA') !== null) return `Fit ${told.current('fitsA')}, or let it be worked out.`;
+      const [amplifier, cable] = [told.named('ampId'), told.named('runId')];
+      return amplifier === null
+        ? `Take ${cable === null ? 'a thicker cable' : `${cable} thicker`} so that a larger fuse is allowed, or split the feed. Never only a larger fuse.`
+        : `The maker of ${amplifier} allows ${told.current('makerMaxA', 'no more')} at most: check that figure, the rated output and the load entered. Never only a larger fuse.`;
+    },
   },
   'fuse-over-maker': {
     sentence: (told) =>
