@@ -7,6 +7,7 @@
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { setTimeout } from 'node:timers/promises';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { buildForRelease, buildPage, servePage } from '../../src/cli/page.ts';
@@ -19,8 +20,11 @@ import { framesOf } from './frames.ts';
 import { spreadPlan } from './spreadPlan.ts';
 
 const COUNTS = [20, 200, 1_000] as const;
-const MOVES = 180;
-const WARM_MOVES = 20;
+const MOVES = 240;
+/** So that the browser has compiled what runs with each of them. */
+const WARM_MOVES = 70;
+/** Every second frame: with one in each, drawing takes both processors, and the throttle goes without its own time. */
+const MOVE_MS = 33;
 const THROTTLE = 4;
 const MOST_TIMES_BARE = 2;
 const FRAME_MS = 16.7;
@@ -50,24 +54,29 @@ async function drop(page: Page, plan: Plan): Promise<void> {
 }
 
 /**
- * JavaScript time of each frame, ms, of a drag from `middle` in a small circle: a move as soon as the one before has been
- * heard, which is with the next frame. Asking the page whether it has drawn would be script in it too.
+ * JavaScript time of each frame, ms, of a drag from `middle` in a small circle, one move to a frame. The moves go straight
+ * to the browser, and the page is asked nothing meanwhile: either would be script in it too, up to 8 ms a frame in a large
+ * page.
  */
 async function dragged(browser: Browser, page: Page, middle: { x: number; y: number }): Promise<number[]> {
   const session = await page.context().newCDPSession(page);
   await session.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
-  await page.mouse.move(middle.x, middle.y);
-  const step = async (index: number) => {
+  const tell = (type: 'mousePressed' | 'mouseMoved' | 'mouseReleased', index: number) => {
     const angle = (index * Math.PI) / 15;
-    await page.mouse.move(middle.x + 60 * Math.sin(angle), middle.y + 40 * (1 - Math.cos(angle)));
+    const [x, y] = [middle.x + 60 * Math.sin(angle), middle.y + 40 * (1 - Math.cos(angle))];
+    const buttons = type === 'mouseReleased' ? 0 : 1;
+    return session.send('Input.dispatchMouseEvent', { type, x, y, button: 'left', buttons, clickCount: 1 });
+  };
+  const step = async (index: number) => {
+    await Promise.all([tell('mouseMoved', index), setTimeout(MOVE_MS)]);
   };
   // a finger moves on whether or not the page has heard that it came down
-  await Promise.all([page.mouse.down(), step(1)]);
+  await Promise.all([tell('mousePressed', 0), step(1)]);
   for (let index = 2; index <= WARM_MOVES; index += 1) await step(index);
   await browser.startTracing(page, { categories: ['devtools.timeline', 'v8.execute', '__metadata'] });
   for (let index = 1; index <= MOVES; index += 1) await step(WARM_MOVES + index);
   const trace = await browser.stopTracing();
-  await page.mouse.up();
+  await tell('mouseReleased', WARM_MOVES + MOVES);
   await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
   return framesOf(trace.toString('utf8'));
 }
