@@ -91,10 +91,10 @@ const byLength = (points: readonly Point[]): (readonly [Point, Point])[] =>
     .sort((one, other) => distance(...other) - distance(...one));
 
 /** Other places along a run: nearer to the ends of its longest piece, and in the middle of the next. */
-function besideMiddle(points: readonly Point[]): Point[] {
+function besideMiddle(points: readonly Point[], shares = [0.3, 0.7]): Point[] {
   const [longest, next] = byLength(points);
   return [
-    ...(longest === undefined ? [] : [between(...longest, 0.3), between(...longest, 0.7)]),
+    ...(longest === undefined ? [] : shares.map((share) => between(...longest, share))),
     ...(next === undefined ? [] : [between(...next, 0.5)]),
   ];
 }
@@ -120,15 +120,20 @@ function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): La
   };
 }
 
+/** Wherever a pane shows some of the stripe its length is to be seen. */
+const ALONG = [0.3, 0.7, 0.1, 0.9];
+
 function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {
   if (!(source.unprotectedM > 0)) return null;
   const runs = source.runIds.flatMap((id) => runById(plan, id) ?? []).filter((run) => run.sheetId === sheetId);
   // the longest of its runs: that is where the stripe is seen
   const lines = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
-  const at = middleOf(lines[0] ?? []);
+  const line = lines[0] ?? [];
+  const at = middleOf(line);
   if (at === null) return null;
   const figures = words.unprotected(source.unprotectedM);
-  return { key: `hazard.${source.fittingId}`, kind: 'hazard', id: source.fittingId, at, title: '', figures };
+  const [id, elsewhere] = [source.fittingId, besideMiddle(line, ALONG)];
+  return { key: `hazard.${id}`, kind: 'hazard', id, at, elsewhere, title: '', figures };
 }
 
 /** What on a sheet labels are wanted for. */

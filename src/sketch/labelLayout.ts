@@ -1,5 +1,5 @@
 /** Where labels stand in a pane: beside their thing, over nothing, and left out where there is no room. */
-import { type PaneSize, toScreen } from '../desk/camera.ts';
+import { type PaneSize, type ScreenPoint, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
 import { halfPlatePx } from '../drawing/fittings.ts';
 import type { Drawing, LabelShape } from '../drawing/shapes.ts';
@@ -68,11 +68,10 @@ const MOST_LOOKING_FURTHER = 48;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
 export const HALF_STROKE_PX = 12;
 
-const isInside = (box: Box, size: PaneSize): boolean =>
-  box.x - box.w / 2 >= 0 &&
-  box.y - box.h / 2 >= 0 &&
-  box.x + box.w / 2 <= size.widthPx &&
-  box.y + box.h / 2 <= size.heightPx;
+const isInside = ({ x, y, w, h }: Box, size: PaneSize): boolean =>
+  x - w / 2 >= 0 && y - h / 2 >= 0 && x + w / 2 <= size.widthPx && y + h / 2 <= size.heightPx;
+
+const isSeen = ({ xPx: x, yPx: y }: ScreenPoint, size: PaneSize): boolean => isInside({ x, y, w: 0, h: 0 }, size);
 
 /** How far beside and below its middle a label may stand, in the order of trying. */
 function* offsets(
@@ -120,7 +119,9 @@ function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: Pan
   const own = sizeOf(label, scale);
   const plate = halfPlatePx(camera.pxPerM);
   for (const at of [label.at, ...(label.elsewhere ?? [])]) {
-    const { xPx, yPx } = toScreen(camera, size, at);
+    const place = toScreen(camera, size, at);
+    const { xPx, yPx } = place;
+    if (!isSeen(place, size)) continue;
     for (const [dx, dy] of offsets(label.kind, own, plate)) {
       const box = { x: xPx + dx + (label.asideX ?? 0) * own.w, y: yPx + dy, ...own };
       // what has to be shown gives way to the edge; the rest is shown whole or not at all
@@ -141,10 +142,11 @@ function furtherTries(
   size: PaneSize,
   scale: number,
 ): Box[] {
-  if (label.kind !== 'fitting' || isCrowded(grounds)) return [];
+  const place = toScreen(camera, size, label.at);
+  if (label.kind !== 'fitting' || isCrowded(grounds) || !isSeen(place, size)) return [];
   const own = sizeOf(label, scale);
   const plate = halfPlatePx(camera.pxPerM);
-  const { xPx, yPx } = toScreen(camera, size, label.at);
+  const { xPx, yPx } = place;
   return FURTHER_LINES.flatMap((lines) => {
     const offPx = lines * LINE_PX * scale;
     const isNearToo = (box: Box, other: Box) =>
@@ -198,8 +200,6 @@ export function placed(
     ...labels.filter(({ kind, id }) => kind !== 'hazard' && id !== keep),
   ];
   for (const label of inOrder) {
-    const { xPx, yPx } = toScreen(camera, size, label.at);
-    if (xPx < 0 || yPx < 0 || xPx > size.widthPx || yPx > size.heightPx) continue;
     const isKept = label.kind === 'hazard' || label.id === keep;
     const box =
       roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken) ??

@@ -20,7 +20,7 @@ import { namedExample } from '../../src/words/example.ts';
 import { unitsFor } from '../../src/words/index.ts';
 import { speakIn } from '../../src/words/language.ts';
 import { BENCH, emptyPlan, feedPlan, SHEET, VAN } from '../drawing/support/plans.ts';
-import { answerWith } from '../support/answers.ts';
+import { answerWith, sourceAnswer } from '../support/answers.ts';
 
 const sheetOf = (plan: Plan) => {
   const [sheet] = plan.sheets;
@@ -194,6 +194,19 @@ describe('labels', () => {
         for (const b of placed.slice(index + 1)) expect(overlaps(a, b), `${a.label.key} ${b.label.key}`).toBe(false);
       }
     }
+  });
+
+  it('show the unprotected length beside what is seen of a stripe whose middle is out of sight', () => {
+    const { sources, runs } = { sources: [sourceAnswer('battery', { unprotectedM: 0.3, runIds: ['run1'] })], runs: [] };
+    const bare = drawSheet(feedPlan(), sheetOf(feedPlan()), answerWith({ sources, runs }), words);
+    // from the battery at 0.2 m to the fuse at 0.5 m; the pane ends between its middle and the fuse
+    const near = { ...camera, pxPerM: 2_000, centreXM: 0.4 + size.widthPx / 2 / 2_000 };
+    const length = layOutLabels(bare, near, size, options).find(({ label }) => label.kind === 'hazard');
+    expect(length).toBeDefined();
+    expect((length?.xPx ?? 0) - (length?.widthPx ?? 0) / 2).toBeGreaterThanOrEqual(0);
+    // and nowhere where nothing of it is seen
+    const away = layOutLabels(bare, { ...near, centreXM: 2 }, size, options);
+    expect(away.filter(({ label }) => label.kind === 'hazard')).toEqual([]);
   });
 
   it('always show the unprotected length, also when there is room for nothing else', () => {
