@@ -1,5 +1,6 @@
 /** Cables from fitting to fitting, as the sheet shows them: one that a fuse sits in is one cable still. */
 import type { Run, TerminalRef } from '../plan/schema.ts';
+import { INLINE_KINDS, inlineTerminals } from '../plan/terminals.ts';
 
 /** A run on the way along a chain. */
 interface Link {
@@ -12,7 +13,7 @@ interface Link {
 export type Chain = readonly Link[];
 
 /** Terminals of what sits in a cable: the fitting itself need not be known. */
-const INLINE: ReadonlySet<string> = new Set(['in', 'out', 'through', 'wide', 'narrow']);
+const INLINE: ReadonlySet<string> = new Set([...INLINE_KINDS].flatMap(inlineTerminals));
 
 /** An end of a run on its sheet, by the fitting it is at. */
 interface End extends Link {

@@ -120,7 +120,7 @@ function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): La
   };
 }
 
-/** Wherever a pane shows some of the stripe its length is to be seen. */
+/** Shares of its longest piece beside which the length may stand too, so that a pane that shows a part of a stripe says it. */
 const ALONG = [0.3, 0.7, 0.1, 0.9];
 
 function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {

@@ -1,9 +1,9 @@
 /**
- * `npm run bench:drag`: JavaScript time (of its own thread) of a frame while a fuse is dragged, for 20, 200 and 1,000 fittings, at a quarter
- * of the processor's speed and one pixel per CSS pixel; beside a bare Konva stage with the same shapes, which drags the
- * fuse with its runs on a layer of their own (`bareStage.ts`). Both in one run of one browser. With assessment, stripes, live
- * labels and the panel included the page is to need at most twice the bare stage's time, and at 200 fittings 95 of 100
- * frames less than 16.7 ms.
+ * `npm run bench:drag`: JavaScript time (of its own thread) of a frame while a fuse is dragged, for 20, 200 and 1,000
+ * fittings, at a quarter of the processor's speed and one pixel per CSS pixel; beside a bare Konva stage with the same
+ * shapes, which drags the fuse with its runs on a layer of their own (`bareStage.ts`). Both in one run of one browser.
+ * With assessment, stripes, live labels and the panel included the page is to need at most twice the bare stage's time,
+ * and at 200 fittings 95 of 100 frames less than 16.7 ms.
  */
 import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';

@@ -40,13 +40,3 @@ Object.defineProperty(HTMLCanvasElement.prototype, 'getContext', {
     return known;
   },
 });
-
-/** A path that accepts every call: happy-dom has none. */
-class StubPath {
-  constructor() {
-    // biome-ignore lint/correctness/noConstructorReturn: whatever is called on it is accepted
-    return new Proxy(this, { get: () => () => undefined });
-  }
-}
-
-Object.defineProperty(globalThis, 'Path2D', { configurable: true, value: StubPath });

@@ -42,8 +42,8 @@ export interface Ink {
 
 const SOLID: number[] = [];
 
-/** Strokes the path that has been begun, or one that was kept. The canvas is left with solid lines, as it was. */
-export function strokeWith(context: Context, ink: Ink, path?: Path2D): void {
+/** Strokes the path that has been begun. The canvas is left with solid lines, as it was. */
+export function strokeWith(context: Context, ink: Ink): void {
   const isDashed = ink.dashPx !== undefined && ink.dashPx.length > 0;
   context.strokeStyle = ink.colour;
   context.lineWidth = ink.widthPx;
@@ -51,8 +51,7 @@ export function strokeWith(context: Context, ink: Ink, path?: Path2D): void {
   context.lineJoin = ink.join ?? 'round';
   // the canvas takes a copy
   if (isDashed) context.setLineDash(ink.dashPx as number[]);
-  if (path === undefined) context.stroke();
-  else context.stroke(path);
+  context.stroke();
   if (isDashed) context.setLineDash(SOLID);
 }
 
@@ -82,10 +81,9 @@ export function traceCircle(context: Context, { xM, yM }: Point, radiusPx: numbe
   context.arc(xM * frame.scale + frame.x, yM * frame.scale + frame.y, radiusPx, 0, 2 * Math.PI);
 }
 
-export function fillWith(context: Context, colour: string, path?: Path2D): void {
+export function fillWith(context: Context, colour: string): void {
   context.fillStyle = colour;
-  if (path === undefined) context.fill();
-  else context.fill(path);
+  context.fill();
 }
 
 const inkOf = (stroke: Stroke, palette: Palette): Ink => ({
