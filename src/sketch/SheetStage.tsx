@@ -1,16 +1,11 @@
 import type { Context } from 'konva/lib/Context';
 import type { Shape as KonvaShape } from 'konva/lib/Shape';
-import { memo, type RefObject, useEffect, useMemo, useRef } from 'react';
+import { memo, type RefObject, useCallback, useEffect, useMemo, useRef } from 'react';
 import { useStore } from 'zustand';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
-import { seenStretch } from '../drawing/hazard.ts';
-import { pointsOfFlat } from '../drawing/runs.ts';
-import type { FittingShape, Shape as PlainShape } from '../drawing/shapes.ts';
-import { boundsOf, boxHolds, growBox } from '../geom/box.ts';
-import { nearestOnPolyline } from '../geom/polyline.ts';
-import type { Point } from '../plan/schema.ts';
-import { withEnds } from './changes.ts';
+import { type SeenHazard, seenStretch } from '../drawing/hazard.ts';
+import type { Shape as PlainShape, RunShape } from '../drawing/shapes.ts';
 import { Layer, Shape, Stage } from './konva.ts';
 import { type Live, liveOf } from './live.ts';
 import type { Late } from './loadLate.ts';
@@ -24,53 +19,22 @@ import { paintRuns } from './paint/runs.ts';
 import type { Palette } from './palette.ts';
 import type { Table } from './table.ts';
 import type { HandView } from './tools/hand.ts';
-import type { Trace } from './tools/state.ts';
 import type { Scene } from './useScene.ts';
 
-type Still = Pick<Scene['still'], 'runs' | 'fittings'>;
 type Paint = (context: CanvasRenderingContext2D) => void;
 
-/**
- * Plates that lie over what the live layer draws: over moved and marked runs, over the one being drawn, over stripes
- * that pass. The rest of the plates stay on the still layer.
- */
-function fittingsOver(live: Live, still: Still, marked: Marked, trace: Trace | null, view: View): FittingShape[] {
-  const { selection, places } = marked;
-  const ids = new Set(places);
-  if (selection !== null) ids.add(selection.id);
-  if (trace !== null) ids.add(trace.from.fittingId);
-  const over = withEnds(live.plan, ids);
-  const stripes = live.shown.hazards.map(({ points }) => pointsOfFlat(points));
-  const reachM = (2 * view.halfPlatePx) / view.frame.scale;
-  // most plates are far from every stripe: a box tells so at less cost than a distance
-  const box = boundsOf(stripes.flat());
-  const near = box === null ? null : growBox(box, reachM);
-  const under = still.fittings.filter(
-    ({ fittingId, at }) =>
-      (over.size > 0 && over.has(fittingId)) ||
-      (near !== null && boxHolds(near, at) && isPassedBy(stripes, at, reachM)),
-  );
-  // with those to which its runs lead, of which some are among the still ones
-  return [...new Map([...under, ...live.fittings].map((fitting) => [fitting.fittingId, fitting])).values()];
-}
-
-const isPassedBy = (stripes: readonly (readonly Point[])[], at: Point, reachM: number): boolean =>
-  stripes.some((stripe) => {
-    const nearest = nearestOnPolyline(stripe, at);
-    return nearest !== null && nearest.distanceM < reachM;
-  });
-
-function stillPaint(outline: readonly PlainShape[], { runs, fittings }: Still, view: View): Paint {
+function groundPaint(outline: readonly PlainShape[], runs: readonly RunShape[], view: View): Paint {
   return (context) => {
     paintGrid(context, view);
     paintShapes(context, outline, view.frame, view.palette);
     paintRuns(context, runs, view);
-    paintFittings(context, fittings, view);
   };
 }
 
-interface OverIt {
-  still: Still;
+/** What a gesture changes, as one pane shows it. */
+interface Held {
+  live: Pick<Live, 'plan' | 'shown' | 'runs' | 'fittings'>;
+  stripes: readonly SeenHazard[];
   marked: Marked;
   locked: ReadonlySet<string>;
   hand: HandView;
@@ -78,72 +42,58 @@ interface OverIt {
   late: Late | null;
 }
 
-function livePaint(context: CanvasRenderingContext2D, live: Live, over: OverIt, view: View): void {
-  const { shown, runs } = live;
-  const { still, marked, locked, hand, late } = over;
-  const drawing = late?.drawingOf(hand.state, live.plan) ?? null;
-  const stripes = shown.hazards.map((hazard) => seenStretch(hazard, view.frame.scale));
-  const paintStripes = (areCramped: boolean) => {
-    for (const { hazard, isCramped } of stripes) if (isCramped === areCramped) paintHazard(context, hazard, view);
-  };
-  late?.paintRunMarks(context, shown, marked, view);
-  paintRuns(context, runs, view);
-  paintStripes(false);
-  if (drawing !== null) late?.paintHandMarks(context, hand.guides, drawing, view);
-  paintFittings(context, fittingsOver(live, still, marked, drawing?.trace ?? null, view), view);
-  paintStripes(true);
-  late?.paintBendMarks(context, shown, marked, locked, view);
-  late?.paintFittingMarks(context, shown, marked, view);
-  late?.paintLocks(context, shown, locked, view);
+function heldIn({ desk, seen, late: source }: Table, scene: Scene, marked: Marked, pxPerM: number): Held {
+  const late = source.getState();
+  const state = desk.getState();
+  const own = liveOf(scene, shownPlan(state), answeredPlan(state));
+  const live = late?.sideBySide(own.plan, own, pxPerM) ?? own;
+  const stripes = live.shown.hazards.map((hazard) => seenStretch(hazard, pxPerM));
+  return { live, stripes, marked, locked: scene.locked, hand: seen.getState(), late };
 }
 
+function paintStripes(context: CanvasRenderingContext2D, { stripes }: Held, areCramped: boolean, view: View): void {
+  for (const { hazard, isCramped } of stripes) if (isCramped === areCramped) paintHazard(context, hazard, view);
+}
+
+/** Cables and stripes: under all plates. */
+function paintLines(context: CanvasRenderingContext2D, held: Held, view: View): void {
+  const { live, marked, hand, late } = held;
+  late?.paintRunMarks(context, live.shown, marked, view);
+  paintRuns(context, live.runs, view);
+  paintStripes(context, held, false, view);
+  const drawing = late?.drawingOf(hand.state, live.plan) ?? null;
+  if (drawing !== null) late?.paintHandMarks(context, hand.guides, drawing, view);
+}
+
+/** Over all plates: those that are moved, and marks. */
+function paintOver(context: CanvasRenderingContext2D, held: Held, view: View): void {
+  const { live, marked, locked, late } = held;
+  paintFittings(context, live.fittings, view);
+  paintStripes(context, held, true, view);
+  late?.paintBendMarks(context, live.shown, marked, locked, view);
+  late?.paintFittingMarks(context, live.shown, marked, view);
+  late?.paintLocks(context, live.shown, locked, view);
+}
+
+/** A layer that is painted in one go. */
 const Painted = memo(function Painted({ paint, shape }: { paint: Paint; shape?: RefObject<KonvaShape | null> }) {
   const sceneFunc = (context: Context) => paint(context._context);
-  return <Shape {...(shape && { ref: shape })} listening={false} perfectDrawEnabled={false} sceneFunc={sceneFunc} />;
-});
-
-interface LayerProps {
-  table: Table;
-  scene: Scene;
-  marked: Marked;
-  view: View;
-}
-
-const StillThings = memo(function StillThings({ table, scene, view }: Omit<LayerProps, 'marked'>) {
-  const { shapes } = scene.settled.outline;
-  const late = useStore(table.late);
-  const { runs, fittings } = late?.sideBySide(scene.plan, scene.still, view.frame.scale) ?? scene.still;
   return (
-    <Painted paint={useMemo(() => stillPaint(shapes, { runs, fittings }, view), [shapes, runs, fittings, view])} />
+    <Layer listening={false}>
+      <Shape {...(shape && { ref: shape })} listening={false} perfectDrawEnabled={false} sceneFunc={sceneFunc} />
+    </Layer>
   );
 });
 
-/** Paints the layer of a shape that is alone on it, at once: there is nothing else to be gone through. */
-function repaint(shape: KonvaShape | null, paint: Paint): void {
-  const context = shape?.getLayer()?.getContext();
+/** Paints a layer anew at once: its shape is alone on it, there is nothing else to be gone through. */
+function repaint({ current }: RefObject<KonvaShape | null>, paint: Paint): void {
+  const context = current?.getLayer()?.getContext();
   if (context === undefined) return;
   context.clear();
   context.save();
   paint(context._context);
   context.restore();
 }
-
-/** Hears of every frame by itself and paints it at once, within that frame: nothing is drawn anew around it. */
-const LiveThings = memo(function LiveThings({ table, scene, marked, view }: LayerProps) {
-  const shape = useRef<KonvaShape>(null);
-  const paint = useMemo(
-    () => (context: CanvasRenderingContext2D) => {
-      const { desk, seen } = table;
-      const late = table.late.getState();
-      const live = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));
-      const over = { still: scene.still, marked, locked: scene.locked, hand: seen.getState(), late };
-      livePaint(context, late?.sideBySide(live.plan, live, view.frame.scale) ?? live, over, view);
-    },
-    [table, scene, marked, view],
-  );
-  useEffect(() => paintWithFrames(table, () => repaint(shape.current, paint)), [table, paint]);
-  return <Painted paint={paint} shape={shape} />;
-});
 
 /** Calls `paint` once for all that changes together of what a gesture shows. Answers how to leave off. */
 function paintWithFrames({ desk, seen, late }: Table, paint: () => void): () => void {
@@ -169,21 +119,43 @@ interface SheetStageProps {
   palette: Palette;
 }
 
+/** What a gesture changes: each frame of it is heard here, and painted at once within that frame. */
+function useHeld(table: Table, scene: Scene, marked: Marked, view: View) {
+  const lines = useRef<KonvaShape>(null);
+  const over = useRef<KonvaShape>(null);
+  const now = useCallback(() => heldIn(table, scene, marked, view.frame.scale), [table, scene, marked, view]);
+  useEffect(
+    () =>
+      paintWithFrames(table, () => {
+        const held = now();
+        repaint(lines, (context) => paintLines(context, held, view));
+        repaint(over, (context) => paintOver(context, held, view));
+      }),
+    [table, now, view],
+  );
+  return {
+    lines: { shape: lines, paint: useCallback<Paint>((context) => paintLines(context, now(), view), [now, view]) },
+    over: { shape: over, paint: useCallback<Paint>((context) => paintOver(context, now(), view), [now, view]) },
+  };
+}
+
 /**
- * The sheet through one camera: two canvas layers, each painted in one go. What a gesture leaves as it is lies on the
- * still one, which is painted anew only when that changes.
+ * The sheet through one camera, on four canvas layers, each painted in one go: cables under plates, and of either what a
+ * gesture leaves as it is under what it changes. What it leaves is painted anew only when that becomes other things.
  */
-export const SheetStage = memo(function SheetStage(props: SheetStageProps) {
-  const { table, camera, size, scene, marked, palette } = props;
+export const SheetStage = memo(function SheetStage({ table, camera, size, scene, marked, palette }: SheetStageProps) {
+  const late = useStore(table.late);
   const view = useMemo(() => viewOf(camera, size, palette), [camera, size, palette]);
+  const { shapes } = scene.settled.outline;
+  const { fittings } = scene.still;
+  const { runs } = late?.sideBySide(scene.plan, scene.still, view.frame.scale) ?? scene.still;
+  const held = useHeld(table, scene, marked, view);
   return (
     <Stage width={size.widthPx} height={size.heightPx} listening={false}>
-      <Layer listening={false} name="still">
-        <StillThings table={table} scene={scene} view={view} />
-      </Layer>
-      <Layer listening={false} name="live">
-        <LiveThings table={table} scene={scene} marked={marked} view={view} />
-      </Layer>
+      <Painted paint={useMemo(() => groundPaint(shapes, runs, view), [shapes, runs, view])} />
+      <Painted {...held.lines} />
+      <Painted paint={useCallback<Paint>((context) => paintFittings(context, fittings, view), [fittings, view])} />
+      <Painted {...held.over} />
     </Stage>
   );
 });

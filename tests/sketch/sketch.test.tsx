@@ -47,10 +47,10 @@ const surface = (id: string) => {
 };
 
 describe('the sketch', () => {
-  it('shows the bay beside the whole vehicle, two canvases each', () => {
+  it('shows the bay beside the whole vehicle, four canvases each', () => {
     show(feedPlan());
     expect(panes().map((element) => element.dataset.pane)).toEqual(['bay', 'whole']);
-    for (const element of panes()) expect(element.querySelectorAll('canvas')).toHaveLength(2);
+    for (const element of panes()) expect(element.querySelectorAll('canvas')).toHaveLength(4);
   });
 
   it('is a picture with a description, and has the unprotected length as large text in each pane', () => {
