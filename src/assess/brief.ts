@@ -3,90 +3,63 @@
  * itself says the same, among forty figures more.
  */
 import type { Assessment, FuseAnswer, RunAnswer } from './answer.ts';
+import { type Members, membersOf } from './members.ts';
 
 export type RunBrief = Pick<RunAnswer, 'runId' | 'gauge' | 'areaMm2' | 'length' | 'unprotectedM'>;
 
-type FuseBrief = Pick<FuseAnswer, 'fittingId' | 'ratingA'>;
+export type FuseBrief = Pick<FuseAnswer, 'fittingId' | 'ratingA'>;
+
+type Full = Pick<Assessment, 'runs' | 'fuses'>;
+
+export const runBriefsOf = ({ runs }: Full): RunBrief[] =>
+  runs.map(({ runId, gauge, areaMm2, length, unprotectedM }) => ({ runId, gauge, areaMm2, length, unprotectedM }));
+
+/** Fuses that are fittings; those of a block's outputs are not told apart on the sketch. */
+export const fuseBriefsOf = ({ fuses }: Full): FuseBrief[] =>
+  fuses.flatMap(({ fittingId, terminal, ratingA }) => (terminal === null ? [{ fittingId, ratingA }] : []));
+
+export const bareOf = ({ runs }: Full): string[] =>
+  runs.flatMap(({ runId, unprotectedM }) => (unprotectedM > 0 ? [runId] : []));
+
+export const runIdOf = ({ runId }: RunBrief): string => runId;
+export const fuseIdOf = ({ fittingId }: FuseBrief): string => fittingId;
 
 export interface Brief {
-  readonly runs: readonly RunBrief[];
-  /** Fuses that are fittings; those of a block's outputs are not told apart on the sketch. */
-  readonly fuses: readonly FuseBrief[];
+  readonly runs: Members<RunBrief>;
+  readonly fuses: Members<FuseBrief>;
+  /** Runs of which a stretch is protected by nothing. */
+  readonly bare: readonly string[];
 }
 
-export const shorten = ({ runs, fuses }: Pick<Assessment, 'runs' | 'fuses'>): Brief => ({
-  runs: runs.map(({ runId, gauge, areaMm2, length, unprotectedM }) => ({
-    runId,
-    gauge,
-    areaMm2,
-    length,
-    unprotectedM,
-  })),
-  fuses: fuses.flatMap(({ fittingId, terminal, ratingA }) => (terminal === null ? [{ fittingId, ratingA }] : [])),
-});
+const known = new WeakMap<Assessment, Brief>();
 
-type Places = ReadonlyMap<string, number>;
-
-interface Known {
-  readonly brief: Brief;
-  /** Where in the lists each run and fuse stands, by id. */
-  readonly runs: Places;
-  readonly fuses: Places;
-}
-
-const known = new WeakMap<Assessment, Known>();
-
-/** The places before, where each member stands where it stood: while a finger drags they do. */
-function placesOf<T>(
-  list: readonly T[],
-  idOf: (one: T) => string,
-  before?: { list: readonly T[]; places: Places },
-): Places {
-  const isAsBefore =
-    before !== undefined &&
-    list.length === before.list.length &&
-    list.every((one, place) => {
-      const was = before.list[place];
-      return one === was || (was !== undefined && idOf(one) === idOf(was));
-    });
-  return isAsBefore ? before.places : new Map(list.map((one, place) => [idOf(one), place]));
-}
-
-/** Tells what an answer says in brief, where that is known before its parts have been read; `before`: one much like it. */
-export function tellBrief(answer: Assessment, brief: Brief, before: Assessment | null = null): void {
-  const was = before === null ? undefined : known.get(before);
-  const { runs, fuses } = brief;
-  known.set(answer, {
-    brief,
-    runs: placesOf(runs, ({ runId }) => runId, was && { list: was.brief.runs, places: was.runs }),
-    fuses: placesOf(fuses, ({ fittingId }) => fittingId, was && { list: was.brief.fuses, places: was.fuses }),
-  });
+/** Tells what an answer says in brief, where that is known before its parts have been read. */
+export function tellBrief(answer: Assessment, brief: Brief): void {
+  known.set(answer, brief);
 }
 
 /** Answers never change: each is gone through once. */
-function knownOf(answer: Assessment): Known {
+export function briefOf(answer: Assessment): Brief {
   const before = known.get(answer);
   if (before !== undefined) return before;
-  tellBrief(answer, shorten(answer));
-  return knownOf(answer);
+  const brief = {
+    runs: membersOf(runBriefsOf(answer), runIdOf),
+    fuses: membersOf(fuseBriefsOf(answer), fuseIdOf),
+    bare: bareOf(answer),
+  };
+  known.set(answer, brief);
+  return brief;
 }
 
-export const briefOf = (answer: Assessment): Brief => knownOf(answer).brief;
-
-/** All runs in brief, in the order of the answer. */
-export const runBriefs = (answer: Assessment): readonly RunBrief[] => briefOf(answer).runs;
-
-/** All fuses that are fittings in brief. */
-export const fuseBriefs = (answer: Assessment): readonly FuseBrief[] => briefOf(answer).fuses;
-
 /** What the answer says of a run; undefined for one that it does not know. */
-export function runBrief(answer: Assessment, runId: string): RunBrief | undefined {
-  const { brief, runs } = knownOf(answer);
-  return brief.runs[runs.get(runId) ?? -1];
+export const runBrief = (answer: Assessment, runId: string): RunBrief | undefined => briefOf(answer).runs.get(runId);
+
+/** Runs of which a stretch is protected by nothing, in the order of the answer. */
+export function bareBriefs(answer: Assessment): RunBrief[] {
+  const { runs, bare } = briefOf(answer);
+  return bare.flatMap((id) => runs.get(id) ?? []);
 }
 
 /** The rating of a fuse that is a fitting of its own, A; null where there is none. */
-export function fuseRatingA(answer: Assessment, fittingId: string): number | null {
-  const { brief, fuses } = knownOf(answer);
-  return brief.fuses[fuses.get(fittingId) ?? -1]?.ratingA ?? null;
-}
+export const fuseRatingA = (answer: Assessment, fittingId: string): number | null =>
+  briefOf(answer).fuses.get(fittingId)?.ratingA ?? null;

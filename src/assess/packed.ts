@@ -1,36 +1,38 @@
 /**
  * An answer as it is sent from one thread to another while a finger drags: what of it reads otherwise than the answer
- * before. Lists that are looked at whole come member by member. The other parts come as bytes, which cost nothing to hand
- * over and are read when they are first looked at; few are.
+ * before. Findings, and runs and fuses in brief, come member by member. The other parts come as bytes, which cost nothing
+ * to hand over. All of it is read when it is first looked at; little is.
  */
 import type { Assessment, Finding, RunAnswer } from './answer.ts';
-import { type Brief, briefOf, shorten, tellBrief } from './brief.ts';
+import {
+  bareOf,
+  briefOf,
+  type FuseBrief,
+  fuseBriefsOf,
+  fuseIdOf,
+  type RunBrief,
+  runBriefsOf,
+  runIdOf,
+  tellBrief,
+} from './brief.ts';
+import { changed, changeOf, type ListChange, type ListText, textOf } from './listChange.ts';
+import { type Members, membersOf } from './members.ts';
 import { once } from './perModel.ts';
 
 /** Derivations are not sent: nobody opens one while a finger drags, and they are the larger half of an answer. */
 type PartName = Exclude<keyof Assessment, 'whys' | 'findings'>;
 
-/** Lists of which every member is looked at. */
-interface Lists {
-  readonly findings: readonly Finding[];
-  readonly runs: Brief['runs'];
-  readonly fuses: Brief['fuses'];
-}
-
-type Texts = readonly string[];
-
-/** A list by what of it reads otherwise than in the one before. */
-interface ListChange {
-  readonly length: number;
-  readonly told: readonly (readonly [place: number, text: string])[];
-}
+/** Lists that are told member by member: runs and fuses are those in brief. */
+type ListName = 'findings' | 'runs' | 'fuses';
 
 export interface Packed {
   /** The parts that read otherwise, one after another, as JSON in UTF-8. */
   readonly bytes: Uint8Array<ArrayBuffer>;
   /** Where in them each of those begins and ends; null for a part that reads as it did. */
   readonly parts: Readonly<Record<PartName, readonly [from: number, to: number] | null>>;
-  readonly lists: Readonly<Record<keyof Lists, ListChange>>;
+  readonly lists: Readonly<Record<ListName, ListChange>>;
+  /** Runs of which a stretch is protected by nothing. */
+  readonly bare: readonly string[];
 }
 
 /** What bound the choice of a run's size takes longer to work out than all the rest: it is not sent either. */
@@ -74,31 +76,28 @@ function partsOf(answer: Assessment): PartTexts {
   return Object.fromEntries(texts) as PartTexts;
 }
 
-const textsOf = (list: readonly unknown[]): Texts => list.map((member) => JSON.stringify(member));
-
-const changeOf = (before: Texts, now: Texts): ListChange => ({
-  length: now.length,
-  told: now.flatMap((text, place) => (text === before[place] ? [] : [[place, text] as const])),
-});
-
 interface Read {
   /** null before the first answer. */
   readonly parts: PartTexts | null;
-  readonly lists: Readonly<Record<keyof Lists, Texts>>;
+  readonly lists: Readonly<Record<ListName, ListText>>;
 }
 
-function readingOf(answer: Assessment): Read {
-  const { findings, runs, fuses } = answer;
-  const brief = shorten({ runs, fuses });
-  return {
-    parts: partsOf(answer),
-    lists: { findings: textsOf(findings), runs: textsOf(brief.runs), fuses: textsOf(brief.fuses) },
-  };
-}
+const readingOf = (answer: Assessment): Read => ({
+  parts: partsOf(answer),
+  lists: {
+    findings: textOf(answer.findings, findingIdOf),
+    runs: textOf(runBriefsOf(answer), runIdOf),
+    fuses: textOf(fuseBriefsOf(answer), fuseIdOf),
+  },
+});
+
+const findingIdOf = ({ id }: Finding): string => id;
+
+const NO_TEXT: ListText = { ids: [], texts: [] };
 
 /** Sends answers, each by what differs from the one before it. */
 export class Packer {
-  #before: Read = { parts: null, lists: { findings: [], runs: [], fuses: [] } };
+  #before: Read = { parts: null, lists: { findings: NO_TEXT, runs: NO_TEXT, fuses: NO_TEXT } };
 
   /** The answer that the other side has already. */
   begin(answer: Assessment): void {
@@ -115,16 +114,9 @@ export class Packer {
         runs: changeOf(before.lists.runs, now.lists.runs),
         fuses: changeOf(before.lists.fuses, now.lists.fuses),
       },
+      bare: bareOf(answer),
     };
   }
-}
-
-/** The list after a change; the very list where nothing of it differs. */
-function changed<T>(before: readonly T[], { length, told }: ListChange): readonly T[] {
-  if (told.length === 0 && length === before.length) return before;
-  const list = before.slice(0, length);
-  for (const [place, text] of told) list[place] = JSON.parse(text) as T;
-  return list;
 }
 
 /** Runs with what was not sent, worked out when it is first read. */
@@ -135,7 +127,20 @@ const runsOf = (runs: RunAnswer[], whole: () => Assessment): RunAnswer[] =>
     return run;
   });
 
-const NO_LISTS: Lists = { findings: [], runs: [], fuses: [] };
+/** Findings of an answer that came in pieces. */
+const findings = new WeakMap<Assessment, Members<Finding>>();
+
+const findingsOf = (answer: Assessment): Members<Finding> =>
+  findings.get(answer) ?? membersOf(answer.findings, findingIdOf);
+
+function earlierLists(before: Assessment | null) {
+  if (before !== null) return { findings: findingsOf(before), ...briefOf(before) };
+  return {
+    findings: membersOf<Finding>([], findingIdOf),
+    runs: membersOf<RunBrief>([], runIdOf),
+    fuses: membersOf<FuseBrief>([], fuseIdOf),
+  };
+}
 
 type Readers = ReadonlyMap<PartName, () => unknown>;
 
@@ -153,14 +158,13 @@ function earlierReader(before: Assessment, name: PartName): () => unknown {
  * when it is asked for.
  */
 export function unpacked(
-  { bytes, parts, lists: changes }: Packed,
+  { bytes, parts, lists, bare }: Packed,
   before: Assessment | null,
   work: () => Assessment,
 ): Assessment {
-  const earlier = before === null ? NO_LISTS : { findings: before.findings, ...briefOf(before) };
-  const brief: Brief = { runs: changed(earlier.runs, changes.runs), fuses: changed(earlier.fuses, changes.fuses) };
+  const earlier = earlierLists(before);
   const whole = once(work);
-  const answer = { findings: changed(earlier.findings, changes.findings) };
+  const answer = {} as Assessment;
   const tell = (name: keyof Assessment, get: () => unknown) =>
     Object.defineProperty(answer, name, { enumerable: true, get });
   const readers = new Map<PartName, () => unknown>();
@@ -175,7 +179,10 @@ export function unpacked(
     'whys',
     once(() => whole().whys),
   );
-  known.set(answer as Assessment, readers);
-  tellBrief(answer as Assessment, brief, before);
-  return answer as Assessment;
+  const members = changed(earlier.findings, lists.findings);
+  findings.set(answer, members);
+  tell('findings', () => members.all());
+  known.set(answer, readers);
+  tellBrief(answer, { runs: changed(earlier.runs, lists.runs), fuses: changed(earlier.fuses, lists.fuses), bare });
+  return answer;
 }

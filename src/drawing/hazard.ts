@@ -1,5 +1,5 @@
 import type { Assessment, SourceAnswer } from '../assess/answer.ts';
-import { runBriefs } from '../assess/brief.ts';
+import { bareBriefs } from '../assess/brief.ts';
 import { pointAlong, polylineLength, splitPolyline } from '../geom/polyline.ts';
 import { strokePx } from '../look/tokens.ts';
 import { runById } from '../plan/byId.ts';
@@ -35,8 +35,7 @@ function firstPart(points: readonly Point[], share: number): Point[] {
  * tape); on the sheet the same share of the drawn line is striped, beginning at the source.
  */
 export function drawHazards(plan: Plan, sheetId: string, answer: Assessment): HazardShape[] {
-  const bare = runBriefs(answer).filter(({ unprotectedM }) => unprotectedM > 0);
-  return bare.flatMap((of) => {
+  return bareBriefs(answer).flatMap((of) => {
     const run = runById(plan, of.runId);
     if (run?.sheetId !== sheetId) return [];
     const source = answer.sources.find(({ runIds }) => runIds.includes(run.id));
