@@ -5,8 +5,10 @@
  */
 import type { Assessment, Finding, RunAnswer } from './answer.ts';
 import {
+  type Brief,
   bareOf,
   briefOf,
+  brokenOf,
   type FuseBrief,
   fuseBriefsOf,
   fuseIdOf,
@@ -31,8 +33,8 @@ export interface Packed {
   /** Where in them each of those begins and ends; null for a part that reads as it did. */
   readonly parts: Readonly<Record<PartName, readonly [from: number, to: number] | null>>;
   readonly lists: Readonly<Record<ListName, ListChange>>;
-  /** Runs of which a stretch is protected by nothing. */
-  readonly bare: readonly string[];
+  /** What is said in brief beside those lists. */
+  readonly brief: Pick<Brief, 'bare' | 'broken'>;
 }
 
 /** What bound the choice of a run's size takes longer to work out than all the rest: it is not sent either. */
@@ -114,7 +116,7 @@ export class Packer {
         runs: changeOf(before.lists.runs, now.lists.runs),
         fuses: changeOf(before.lists.fuses, now.lists.fuses),
       },
-      bare: bareOf(answer),
+      brief: { bare: bareOf(answer), broken: brokenOf(answer) },
     };
   }
 }
@@ -158,7 +160,7 @@ function earlierReader(before: Assessment, name: PartName): () => unknown {
  * when it is asked for.
  */
 export function unpacked(
-  { bytes, parts, lists, bare }: Packed,
+  { bytes, parts, lists, brief }: Packed,
   before: Assessment | null,
   work: () => Assessment,
 ): Assessment {
@@ -183,6 +185,6 @@ export function unpacked(
   findings.set(answer, members);
   tell('findings', () => members.all());
   known.set(answer, readers);
-  tellBrief(answer, { runs: changed(earlier.runs, lists.runs), fuses: changed(earlier.fuses, lists.fuses), bare });
+  tellBrief(answer, { runs: changed(earlier.runs, lists.runs), fuses: changed(earlier.fuses, lists.fuses), ...brief });
   return answer;
 }

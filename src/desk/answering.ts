@@ -30,8 +30,11 @@ const PACE_MS = 200;
 /** And, where answers take long, no faster than so many times what the last one took: it rests in between. */
 const TIMES_TAKEN = 1.5;
 
-/** One that has rested so long is answered at once, ms. */
+/** One that has rested so long is answered at once, ms: */
 const REST_MS = 50;
+
+/** that is looked at so often, ms; each look takes time from the finger. */
+const LOOK_MS = 100;
 
 /**
  * An answer waits for the next draft, to be drawn together with it and not in a frame of its own: half as long again as
@@ -39,6 +42,9 @@ const REST_MS = 50;
  */
 export const TOGETHER = { leastMs: 40, mostMs: 160 } as const;
 const LONGER = 1.5;
+
+/** A draft that comes sooner after it than this takes it not along: to hear of it was enough for one frame, ms. */
+const APART_MS = 12;
 
 /** The hand has been still so long: the plan is told before the next gesture needs to, ms. */
 const STILL_MS = 300;
@@ -55,6 +61,7 @@ export class Answering {
   #tookMs = 0;
   /** A draft whose answer has come and is not shown yet, and until when. */
   #waiting: Plan | null = null;
+  #heardAtMs = 0;
   #soon: ReturnType<typeof setTimeout> | undefined;
   /** When the last draft of the gesture came, and how long after the one before. */
   #cameAtMs: number | null = null;
@@ -110,7 +117,7 @@ export class Answering {
     [this.#apartMs, this.#cameAtMs] = [nowMs - (this.#cameAtMs ?? nowMs), nowMs];
     // until the first answer, that of the plan before
     if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
-    else this.#showWaiting();
+    else if (nowMs - this.#heardAtMs >= APART_MS) this.#showWaiting();
     this.#askNewest();
     this.#followUp();
   }
@@ -144,7 +151,7 @@ export class Answering {
       this.#pause = undefined;
       if (isDue) this.#askNewest();
       else this.#pauseAfterAsking();
-    }, REST_MS);
+    }, LOOK_MS);
   }
 
   #ask(draft: Plan): void {
@@ -191,7 +198,7 @@ export class Answering {
   /** With the next draft, if one is on its way. */
   #showSoon(draft: Plan): void {
     this.#callOffWaiting();
-    this.#waiting = draft;
+    [this.#waiting, this.#heardAtMs] = [draft, Date.now()];
     const waitMs = Math.max(TOGETHER.leastMs, Math.min(TOGETHER.mostMs, LONGER * this.#apartMs));
     this.#soon = setTimeout(() => this.#showWaiting(), waitMs);
   }

@@ -1,10 +1,10 @@
 /**
  * The desk as panels hear of it: a frame of a drag that is not answered for yet is none of their business. Of one that is
- * they hear a frame later: the finger comes first, and the sketch has its own work with an answer.
+ * they hear a little later: the finger comes first, and the sketch has its own work with an answer.
  */
 import type { StoreApi } from 'zustand/vanilla';
 import type { Desk, DeskState } from '../desk/desk.ts';
-import { type Frames, pageFrames } from '../desk/frames.ts';
+import type { Frames } from '../desk/frames.ts';
 
 type Calm = Pick<StoreApi<DeskState>, 'getState' | 'getInitialState' | 'subscribe'>;
 type Listener = Parameters<Calm['subscribe']>[0];
@@ -15,7 +15,15 @@ function isNextFrame(now: DeskState, before: DeskState): boolean {
   return (Object.keys(now) as (keyof DeskState)[]).every((name) => name === 'draft' || now[name] === before[name]);
 }
 
-export function calm(desk: Desk, frames: Frames = pageFrames): Calm {
+/** Some frames of the finger later, ms. */
+const LATER_MS = 60;
+
+const later: Frames = (run) => {
+  const due = setTimeout(run, LATER_MS);
+  return () => clearTimeout(due);
+};
+
+export function calm(desk: Desk, frames: Frames = later): Calm {
   const listeners = new Set<Listener>();
   let heard = desk.getState();
   let callOff: (() => void) | null = null;

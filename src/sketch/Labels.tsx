@@ -43,22 +43,22 @@ export function Labels({ table, scene, camera, size, selection, scale }: LabelsP
 
   useLayoutEffect(() => {
     const { desk } = table;
+    let isOver = false;
+    // what was asked for last may come due when another scene is on the page already: it would bring this one back
+    const ask = merged(() => {
+      if (!isOver) write();
+    });
     const write = () => {
       const state = desk.getState();
       const answered = answeredPlan(state);
       const live = liveOf(scene, shownPlan(state), answered);
-      const placed = places.of({ scene, camera, size, keep, scale }, live, answered, late);
+      const placed = places.of({ scene, camera, size, keep, scale }, live, answered, late, ask);
       const look = { selectedId: keep, scale, isMoving: scene.changed.size > 0 };
       shown.current?.still.show(placed.still, look);
       shown.current?.live.show(placed.live, look);
       sheet.current?.setAttribute('data-behind', String(state.isBehind));
     };
     write();
-    let isOver = false;
-    // what was asked for last may come due when another scene is on the page already: it would bring this one back
-    const ask = merged(() => {
-      if (!isOver) write();
-    });
     const leave = desk.subscribe((now, before) => {
       const isOther = now.draft !== before.draft || now.answered !== before.answered;
       if (isOther || now.isBehind !== before.isBehind) ask();

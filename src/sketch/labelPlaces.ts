@@ -49,14 +49,14 @@ export class LabelPlaces {
 
   /**
    * Where they stand now; `live`: what the gesture makes of the scene, with the answer for `answered`. Without `late`
-   * there is no hand yet that could move anything.
+   * there is no hand yet that could move anything. `askAgain` is called where they may stand elsewhere a little later.
    */
-  of(pane: LabelCase, live: Live, answered: Plan, late: Late | null): PlacedLabels {
+  of(pane: LabelCase, live: Live, answered: Plan, late: Late | null, askAgain: () => void): PlacedLabels {
     const { scene, camera, size, keep, scale } = pane;
     const laidOut = this.#laidOut(scene.plan, scene.settled, camera, size, keep, scale, late);
     if (scene.changed.size === 0 || late === null) return { still: this.#same(laidOut), live: NONE };
     this.#moving ??= new late.MovingLabels();
-    const now = this.#moving.of(pane, laidOut, late.sideBySide(live.plan, live, camera.pxPerM), answered);
+    const now = this.#moving.of(pane, laidOut, late.sideBySide(live.plan, live, camera.pxPerM), answered, askAgain);
     return { still: this.#same(now.still), live: now.live };
   }
 

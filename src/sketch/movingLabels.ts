@@ -64,6 +64,9 @@ interface Figured {
 /** Labels only go along with what they stand beside until the next answer, and no longer than this, ms. */
 export const RIDE_MS = 250;
 
+/** The frame that shows an answer has enough to do: they are laid out for it with the next, or after so long, ms. */
+export const LATER_MS = 50;
+
 /** How labels were laid out last, and for what. */
 interface LaidOut {
   readonly atMs: number;
@@ -96,7 +99,10 @@ export class MovingLabels {
   #figured: Figured | null = null;
   #last: LaidOut | null = null;
 
-  constructor(private readonly clock: Pick<Clock, 'nowMs'> = pageClock) {}
+  /** Calls off asking again; null unless an answer is shown for which they are not laid out yet. */
+  #callOff: (() => void) | null = null;
+
+  constructor(private readonly clock: Clock = pageClock) {}
 
   /** Of the plan only what has a label that stands: most of a crowded sheet has none, and it needs no new figures. */
   readonly #named = remembered(({ plan, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
@@ -143,21 +149,25 @@ export class MovingLabels {
     },
   );
 
-  /** `laidOut`: where all of them stand while nothing moves. */
-  of(pane: LabelCase, laidOut: readonly PlacedLabel[], live: Live, answered: Plan): PlacedLabels {
+  /** `laidOut`: where all of them stand while nothing moves. `askAgain` is called where that may be other places soon. */
+  of(pane: LabelCase, laidOut: readonly PlacedLabel[], live: Live, answered: Plan, askAgain: () => void): PlacedLabels {
     const { scene } = pane;
+    const ridden = this.#ride(pane, live, answered, askAgain);
+    if (ridden !== null) return ridden;
     const figures = this.#figures(scene, this.#named(scene, laidOut), answered);
     const stood = this.#stood(laidOut, this.#seen(scene, figures), scene.changed);
-    return this.#ride(pane, live, answered) ?? this.#layOut(pane, stood, live, answered);
+    return this.#layOut(pane, stood, live, answered);
   }
 
   /** Between two layouts; null when another is due. Each answer brings one, that to a finger at rest the last. */
-  #ride(pane: LabelCase, live: Live, answered: Plan): PlacedLabels | null {
+  #ride(pane: LabelCase, live: Live, answered: Plan, askAgain: () => void): PlacedLabels | null {
     const last = this.#last;
-    if (last === null || last.answered !== answered || !isSameCase(last.pane, pane)) return null;
+    if (last === null || this.#callOff !== null || !isSameCase(last.pane, pane)) return null;
     if (this.clock.nowMs() - last.atMs >= RIDE_MS) return null;
     const moved = ridden(last, live.labels);
-    return moved === null ? null : { still: last.places.still, live: moved };
+    if (moved === null) return null;
+    if (last.answered !== answered) this.#callOff = this.clock.after(LATER_MS, askAgain);
+    return { still: last.places.still, live: moved };
   }
 
   #layOut(pane: LabelCase, stood: readonly PlacedLabel[], live: Live, answered: Plan): PlacedLabels {
@@ -171,6 +181,8 @@ export class MovingLabels {
     };
     const ground = this.#ground(scene, camera, size, scale);
     const places = layOutMoving(stood, ground, moving, camera, size, { keep, scale });
+    this.#callOff?.();
+    this.#callOff = null;
     this.#last = { atMs: this.clock.nowMs(), pane, answered, moving: live.labels, places };
     return places;
   }

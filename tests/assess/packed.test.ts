@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Assessment, RunAnswer } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
-import { bareBriefs, fuseRatingA, runBrief } from '../../src/assess/brief.ts';
+import { bareBriefs, fuseRatingA, isBroken, runBrief } from '../../src/assess/brief.ts';
 import { Packer, unpacked } from '../../src/assess/packed.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Plan } from '../../src/plan/schema.ts';
@@ -65,7 +65,7 @@ const sentOf = (run: RunAnswer) =>
 const runBriefs = (answer: Assessment, { runs }: Plan) => runs.map(({ id }) => runBrief(answer, id));
 
 /** What it says in brief, against the whole of what it says. */
-function expectBriefs(answer: Assessment, { runs, fuses }: Assessment, plan: Plan): void {
+function expectBriefs(answer: Assessment, { runs, fuses, findings, rulesChecked }: Assessment, plan: Plan): void {
   const briefs = runs.map(({ runId, gauge, areaMm2, length, unprotectedM }) => ({
     runId,
     gauge,
@@ -76,6 +76,8 @@ function expectBriefs(answer: Assessment, { runs, fuses }: Assessment, plan: Pla
   expect(runBriefs(answer, plan)).toEqual(briefs);
   expect(bareBriefs(answer)).toEqual(briefs.filter(({ unprotectedM }) => unprotectedM > 0));
   expect(runBrief(answer, 'no such run')).toBeUndefined();
+  for (const rule of rulesChecked)
+    expect(isBroken(answer, rule)).toBe(findings.some((finding) => finding.rule === rule));
   for (const { id } of plan.fittings) {
     const own = fuses.find(({ fittingId, terminal }) => fittingId === id && terminal === null);
     expect(fuseRatingA(answer, id)).toBe(own?.ratingA ?? null);

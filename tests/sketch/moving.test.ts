@@ -12,7 +12,7 @@ import { groundOf } from '../../src/sketch/labelGround.ts';
 import { layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
 import type { LabelCase } from '../../src/sketch/labelPlaces.ts';
 import { type Live, liveOf } from '../../src/sketch/live.ts';
-import { layOutMoving, MovingLabels, RIDE_MS } from '../../src/sketch/movingLabels.ts';
+import { LATER_MS, layOutMoving, MovingLabels, RIDE_MS } from '../../src/sketch/movingLabels.ts';
 import type { Scene } from '../../src/sketch/useScene.ts';
 import { feedPlan, SHEET, withFittings } from '../drawing/support/plans.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
@@ -267,12 +267,17 @@ describe('labels from frame to frame', () => {
   /** Labels at a clock that is set by hand. */
   function following() {
     let nowMs = 0;
-    const labels = new MovingLabels({ nowMs: () => nowMs });
+    const due: number[] = [];
+    const after = (ms: number) => {
+      due.push(nowMs + ms);
+      return () => undefined;
+    };
+    const labels = new MovingLabels({ nowMs: () => nowMs, after });
     const at = (ms: number, draft: Plan, answered = plan, on = pane) => {
       nowMs = ms;
-      return labels.of(on, laidOut, liveAt(draft, answered), answered);
+      return labels.of(on, laidOut, liveAt(draft, answered), answered, () => undefined);
     };
-    return { at };
+    return { at, due };
   }
   const anew = (draft: Plan, answered = plan) => following().at(0, draft, answered);
   const nameOf = ({ live }: { live: readonly PlacedLabel[] }) => live.find(({ label }) => label.key === 'fitting.fuse');
@@ -290,13 +295,19 @@ describe('labels from frame to frame', () => {
   it('are laid out anew when that was long ago, with each answer, and when the sheet is looked at otherwise', () => {
     const far = movedTo(2);
     const answered = movedTo(1.9);
-    const { at } = following();
+    const { at, due } = following();
     at(0, movedTo(0.5));
     expect(at(RIDE_MS, far)).toEqual(anew(far));
-    expect(at(RIDE_MS + 1, movedTo(0.5)).still).not.toEqual(anew(movedTo(0.5)).still);
-    expect(at(RIDE_MS + 2, movedTo(0.5), answered)).toEqual(anew(movedTo(0.5), answered));
+    const before = at(RIDE_MS + 1, movedTo(0.5));
+    expect(before.still).not.toEqual(anew(movedTo(0.5)).still);
+    // the frame that shows an answer has enough to do: in it they go along, and ask for another one
+    expect(due).toEqual([]);
+    expect(at(RIDE_MS + 2, movedTo(0.5), answered).still).toBe(before.still);
+    expect(due).toEqual([RIDE_MS + 2 + LATER_MS]);
+    expect(at(RIDE_MS + 3, movedTo(0.5), answered)).toEqual(anew(movedTo(0.5), answered));
+    expect(due).toHaveLength(1);
     const nearer = { ...pane, camera: { ...NEAR, pxPerM: 300 } };
-    const seen = at(RIDE_MS + 3, far, answered, nearer);
+    const seen = at(RIDE_MS + 4, far, answered, nearer);
     expect(seen).toEqual(following().at(0, far, answered, nearer));
   });
 });

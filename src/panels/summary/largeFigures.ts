@@ -1,6 +1,6 @@
 /** The four large figures in words, each with what governs it. */
-import type { Assessment, RuleId } from '../../assess/answer.ts';
-import { runBrief } from '../../assess/brief.ts';
+import type { Assessment } from '../../assess/answer.ts';
+import { isBroken, runBrief } from '../../assess/brief.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { unitsFor } from '../../words/index.ts';
@@ -11,10 +11,9 @@ export const LARGE_FIGURES = ['feed', 'mainFuse', 'worstDrop', 'unprotected'] as
 export type LargeFigureId = (typeof LARGE_FIGURES)[number];
 
 /** Why a figure is missing: no answer is an answer too. */
-function missing(id: LargeFigureId, { findings }: Assessment): string {
-  const has = (rule: RuleId) => findings.some((finding) => finding.rule === rule);
-  if (id === 'feed' && has('no-size-in-stock')) return words.summary.noFeed;
-  if (id === 'mainFuse' && has('no-fuse-qualifies')) return words.summary.noFuse;
+function missing(id: LargeFigureId, answer: Assessment): string {
+  if (id === 'feed' && isBroken(answer, 'no-size-in-stock')) return words.summary.noFeed;
+  if (id === 'mainFuse' && isBroken(answer, 'no-fuse-qualifies')) return words.summary.noFuse;
   return words.summary.notWorkedOut;
 }
 
