@@ -29,7 +29,7 @@ interface PaneProps {
   textScale: number;
 }
 
-/** One view of the sheet: two canvas layers that only paint, page text and buttons over them. */
+/** One view of the sheet: canvas layers that only paint, page text and buttons over them. */
 export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, textScale }: PaneProps) {
   const { desk, input, panes, seen } = table;
   const surface = useRef<HTMLDivElement>(null);
