@@ -2,7 +2,7 @@
  * The one way to change the plan on the desk. A commit is one set and one step of history; a gesture drafts freely
  * and becomes one commit, or nothing.
  */
-import { isAlike } from '../plan/change.ts';
+import { isAlike } from '../plan/alike.ts';
 import { newId } from '../plan/create.ts';
 import { type Parted, type Proposal, partWhole } from '../plan/propose/proposal.ts';
 import type { Plan } from '../plan/schema.ts';

@@ -2,6 +2,7 @@
  * What a plan holds, by id. Documents never change in place, so a list is gone through once; and a list that was made of
  * another by renewing members keeps that one's index: a finger that drags makes a new list with every frame.
  */
+import { differing } from './differing.ts';
 import type { Fitting, Plan, Run } from './schema.ts';
 
 /** An index of lists, worked out once for each, or taken over from the one before where `isAlike` holds of all members. */
@@ -14,10 +15,7 @@ export function indexed<T extends object, Index>(
   let last: Known | null = null;
   const isAsLast = (list: readonly T[], before: Known): boolean =>
     list.length === before.count &&
-    list.every((one, place) => {
-      const was = before.list[place];
-      return one === was || (was !== undefined && isAlike(one, was));
-    });
+    (differing(list, before.list)?.every((place) => isAlike(list[place] as T, before.list[place] as T)) ?? false);
   return (list: readonly T[]): Index => {
     const before = known.get(list);
     // a list still being built has grown since

@@ -2,6 +2,7 @@
  * What a plan has that another has not: plans are never changed in place, so whatever is the same object in both is not
  * told again. Small enough to send from one thread to another with every move of a finger.
  */
+import { differing } from './differing.ts';
 import type { Plan } from './schema.ts';
 
 /**
@@ -19,9 +20,11 @@ export type PlanChange = Partial<Omit<Plan, 'fittings' | 'runs'>> & {
 };
 
 function listChange<T extends { id: string }>(before: readonly T[], after: readonly T[]): ListChange<T> {
-  const isInPlace = before.length === after.length && after.every((one, place) => one.id === before[place]?.id);
-  if (isInPlace)
-    return { renewed: after.flatMap((one, place) => (one === before[place] ? [] : [[place, one] as const])) };
+  const renewed = differing(before, after)?.flatMap((place) => {
+    const one = after[place];
+    return one === undefined ? [] : [[place, one] as const];
+  });
+  if (renewed?.every(([place, one]) => one.id === before[place]?.id)) return { renewed };
   const places = new Map(before.map((one, place) => [one, place]));
   return { members: after.map((one) => places.get(one) ?? one) };
 }
@@ -57,17 +60,4 @@ export function withChange(before: Plan, { fittings, runs, ...rest }: PlanChange
     ...(fittings === undefined ? {} : { fittings: changedList(before.fittings, fittings) }),
     ...(runs === undefined ? {} : { runs: changedList(before.runs, runs) }),
   };
-}
-
-const isAlikeList = (before: readonly object[], after: readonly object[]): boolean =>
-  before === after ||
-  (before.length === after.length &&
-    before.every((one, place) => one === after[place] || JSON.stringify(one) === JSON.stringify(after[place])));
-
-/** Whether two plans say the same, though one was made anew: of what is the same object nothing is read. */
-export function isAlike(before: Plan, after: Plan): boolean {
-  const names = Object.keys(after) as (keyof Plan)[];
-  return names.every((name) =>
-    name === 'fittings' || name === 'runs' ? isAlikeList(before[name], after[name]) : before[name] === after[name],
-  );
 }

@@ -1,16 +1,12 @@
 /** Which fittings and runs a draft changes. */
 import { runById, runsAt } from '../plan/byId.ts';
+import { differing } from '../plan/differing.ts';
 import type { Plan } from '../plan/schema.ts';
 
 /** Ids of what is in one list and not, as the same object, in the other. */
-function differing(before: readonly { id: string }[], after: readonly { id: string }[]): string[] {
-  if (before === after) return [];
-  // most drafts move things and leave the lists as they are
-  if (before.length === after.length)
-    return before.flatMap((thing, place) => {
-      const now = after[place];
-      return now === undefined || now === thing ? [] : [thing.id, now.id];
-    });
+function otherIds(before: readonly { id: string }[], after: readonly { id: string }[]): string[] {
+  const places = differing(before, after);
+  if (places !== null) return places.flatMap((place) => [before[place], after[place]].flatMap((one) => one?.id ?? []));
   const [old, now] = [new Set(before), new Set(after)];
   return [...before.filter((thing) => !now.has(thing)), ...after.filter((thing) => !old.has(thing))].map(
     ({ id }) => id,
@@ -22,9 +18,9 @@ type Beside = (plan: Plan, ids: readonly string[]) => readonly string[];
 
 /** Ids of what the draft changes, brings or takes away; a run moves with the fittings at its ends. */
 function changedIds(plan: Plan, draft: Plan, beside: Beside | undefined): ReadonlySet<string> {
-  const fittings = differing(plan.fittings, draft.fittings);
+  const fittings = otherIds(plan.fittings, draft.fittings);
   const carried = fittings.flatMap((id) => [...runsAt(plan, id), ...runsAt(draft, id)]);
-  const ids = [...fittings, ...differing(plan.runs, draft.runs), ...carried.map(({ id }) => id)];
+  const ids = [...fittings, ...otherIds(plan.runs, draft.runs), ...carried.map(({ id }) => id)];
   return new Set([...ids, ...[plan, draft].flatMap((one) => beside?.(one, ids) ?? [])]);
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changeFrom, isAlike, withChange } from '../../src/plan/change.ts';
+import { isAlike } from '../../src/plan/alike.ts';
+import { changeFrom, withChange } from '../../src/plan/change.ts';
 import { newSheet } from '../../src/plan/create.ts';
 import { addSheet } from '../../src/plan/edits/addSheet.ts';
 import { changeSettings } from '../../src/plan/edits/changeSettings.ts';

@@ -1,7 +1,7 @@
 import { runById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 /** Puts a bend before the bend of that index (or last of all); a locked run stays as it is. */
 export function addBend(plan: Plan, runId: string, index: number, at: Point): Plan {

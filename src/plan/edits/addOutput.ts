@@ -1,7 +1,7 @@
 import { fittingById } from '../byId.ts';
 import { autoLink } from '../newFitting.ts';
 import type { Link, Plan } from '../schema.ts';
-import { withFitting } from './accept.ts';
+import { withFitting } from './replaced.ts';
 
 /** Adds an output to a distribution block, fused unless `link` is null, under the first free terminal name. */
 export function addOutput(plan: Plan, blockId: string, link: Link | null = autoLink()): Plan {

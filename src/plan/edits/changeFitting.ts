@@ -2,7 +2,7 @@ import { fittingById } from '../byId.ts';
 import { assumedEfficiency } from '../newFitting.ts';
 import type { Fitting, FittingKind, FittingOf, Plan } from '../schema.ts';
 import { terminalsOf } from '../terminals.ts';
-import { withFitting } from './accept.ts';
+import { withFitting } from './replaced.ts';
 
 type Fixed = 'id' | 'kind' | 'sheetId' | 'at';
 

@@ -1,7 +1,7 @@
 import { runById } from '../byId.ts';
 import type { Plan, Run } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 /** What may be changed of a run; its ends are reconnected. */
 export type RunPatch = Partial<Omit<Run, 'id' | 'sheetId' | 'from' | 'to'>>;

@@ -3,7 +3,7 @@ import { assumedVolts } from '../create.ts';
 import { familyFaults } from '../faults.ts';
 import { defaultStock, isKnownGauge } from '../gauges.ts';
 import { type Fitting, type Plan, type Settings, settingsSchema } from '../schema.ts';
-import { isSame } from './accept.ts';
+import { isSame } from './replaced.ts';
 
 /**
  * Changes settings. Another size system brings its own stock, and another system voltage the voltages that go with it

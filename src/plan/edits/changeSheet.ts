@@ -1,5 +1,5 @@
 import type { Plan, Sheet } from '../schema.ts';
-import { withSheet } from './accept.ts';
+import { withSheet } from './replaced.ts';
 
 /** Changes a sheet's name, outline, scale or hand of drive, and moves nothing on it: see `mirrorSheet`. */
 export function changeSheet(plan: Plan, sheetId: string, patch: Partial<Omit<Sheet, 'id'>>): Plan {

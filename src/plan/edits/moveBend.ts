@@ -1,7 +1,7 @@
 import { runById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 /** Moves a bend; a locked run stays as it is, a taped length stays, and is outdated when the drawing leaves it. */
 export function moveBend(plan: Plan, runId: string, index: number, at: Point): Plan {

@@ -1,8 +1,8 @@
 import { fittingById } from '../byId.ts';
 import type { Plan, Point } from '../schema.ts';
 import { INLINE_KINDS } from '../terminals.ts';
-import { withPlace } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withPlace } from './replaced.ts';
 import { shareTaped } from './shareTaped.ts';
 
 /**

@@ -1,6 +1,8 @@
-import { fittingById, runById, runsAt } from '../byId.ts';
+import { runById, runsAt } from '../byId.ts';
+import { differing } from '../differing.ts';
 import { drawnLengthOf, drawnM, drawnUncertaintyM } from '../drawnLength.ts';
-import type { Fitting, Plan, Run } from '../schema.ts';
+import { renewed } from '../renewed.ts';
+import type { Plan, Run } from '../schema.ts';
 
 /** Whether a tape that told these runs' length tells it no longer: the drawing has left it, by more than it may be off. */
 export function hasLeft(tapedM: number, beforeM: number, nowM: number): boolean {
@@ -10,12 +12,12 @@ export function hasLeft(tapedM: number, beforeM: number, nowM: number): boolean 
 
 const drawn = (plan: Plan, run: Run): number => drawnM(drawnLengthOf(plan, run));
 
-/** The fittings that stand elsewhere than before, or differ in something else. */
-function changedFittings(before: Plan, after: Plan): ReadonlySet<string> {
-  // mostly each stands in the list where it stood
-  const isAsBefore = (fitting: Fitting, place: number): boolean =>
-    before.fittings[place] === fitting || fittingById(before, fitting.id) === fitting;
-  return new Set(after.fittings.flatMap((fitting, place) => (isAsBefore(fitting, place) ? [] : [fitting.id])));
+/** Members of a list that are not, as they are, in the one before. */
+function changedIn<T extends { readonly id: string }>(before: readonly T[], after: readonly T[]): readonly T[] {
+  const places = differing(before, after);
+  if (places !== null) return places.flatMap((place) => after[place] ?? []);
+  const were = new Set(before);
+  return after.filter((one) => !were.has(one));
 }
 
 /**
@@ -25,7 +27,7 @@ function changedFittings(before: Plan, after: Plan): ReadonlySet<string> {
  */
 export function outdateTapes(before: Plan, after: Plan): Plan {
   if (after === before) return after;
-  const moved = changedFittings(before, after);
+  const moved = new Set(changedIn(before.fittings, after.fittings).map(({ id }) => id));
   const isOutdated = (run: Run): boolean => {
     if (run.tapedM === null || run.tapedAs === 'outdated') return false;
     const isMoved = moved.has(run.from.fittingId) || moved.has(run.to.fittingId);
@@ -33,9 +35,10 @@ export function outdateTapes(before: Plan, after: Plan): Plan {
     if (was === undefined || run.tapedM !== was.tapedM || (was === run && !isMoved)) return false;
     return hasLeft(run.tapedM, drawn(before, was), drawn(after, run));
   };
-  // a finger that drags asks with every move: where the runs are as they were, those at what was moved are all there are
-  const asked = after.runs === before.runs ? [...moved].flatMap((id) => runsAt(after, id)) : after.runs;
-  const ids = new Set(asked.filter(isOutdated).map(({ id }) => id));
-  if (ids.size === 0) return after;
-  return { ...after, runs: after.runs.map((run) => (ids.has(run.id) ? { ...run, tapedAs: 'outdated' } : run)) };
+  // a finger that drags asks with every move: the runs that were changed and those at what was moved are all there are
+  const asked = new Set([...changedIn(before.runs, after.runs), ...[...moved].flatMap((id) => runsAt(after, id))]);
+  const runs = [...asked]
+    .filter(isOutdated)
+    .reduce((list, run) => renewed(list, run, { ...run, tapedAs: 'outdated' }), after.runs);
+  return runs === after.runs ? after : { ...after, runs };
 }

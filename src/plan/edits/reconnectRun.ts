@@ -1,7 +1,7 @@
 import { runById } from '../byId.ts';
 import type { Plan, TerminalRef } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 /**
  * Joins one end of a run to another terminal of its sheet; a locked run stays where it is. The joint there is made anew:

@@ -1,7 +1,7 @@
 import { runById } from '../byId.ts';
 import type { Plan } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 /** Takes a bend out; a locked run stays as it is. */
 export function removeBend(plan: Plan, runId: string, index: number): Plan {

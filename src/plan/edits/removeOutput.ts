@@ -1,6 +1,6 @@
 import { fittingById, runsAt } from '../byId.ts';
 import type { Plan, TerminalRef } from '../schema.ts';
-import { withFitting } from './accept.ts';
+import { withFitting } from './replaced.ts';
 
 /** Takes an output off a distribution block, with the runs joined to it. The last output stays; so does a locked run. */
 export function removeOutput(plan: Plan, blockId: string, terminal: string): Plan {

@@ -1,7 +1,7 @@
 import { fittingById, runById } from '../byId.ts';
 import type { Input, Plan } from '../schema.ts';
-import { isSame, withFitting, withRun, withSheet } from './accept.ts';
 import { changeSettings } from './changeSettings.ts';
+import { isSame, withFitting, withRun, withSheet } from './replaced.ts';
 
 type Fields = { readonly [key: string]: unknown };
 

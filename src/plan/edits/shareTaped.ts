@@ -4,8 +4,8 @@ import { drawnLengthOf, drawnM } from '../drawnLength.ts';
 import { shareOf, splitTaped } from '../lengths.ts';
 import { runPoints } from '../runs.ts';
 import type { Plan, Run } from '../schema.ts';
-import { withRun } from './accept.ts';
 import { hasLeft } from './outdateTapes.ts';
+import { withRun } from './replaced.ts';
 
 const drawnBoth = (plan: Plan, runs: readonly Run[]): number =>
   runs.reduce((sum, run) => sum + drawnM(drawnLengthOf(plan, run)), 0);

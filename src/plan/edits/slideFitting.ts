@@ -1,7 +1,7 @@
 import { MAX_BENDS, type Plan, type Point } from '../schema.ts';
-import { withPlace, withRun } from './accept.ts';
 import { bendsOf, cableThrough, cutNearest, freeInCable } from './cable.ts';
 import { outdateTapes } from './outdateTapes.ts';
+import { withPlace, withRun } from './replaced.ts';
 import { shareTaped } from './shareTaped.ts';
 
 /**
