@@ -4,20 +4,20 @@
  */
 import type { Assessment } from '../assess/answer.ts';
 import { type Packed, unpacked } from '../assess/packed.ts';
-import { changeFrom, type PlanChange } from '../plan/change.ts';
+import { type Tables, tellTables } from '../assess/tables.ts';
+import { changeFrom } from '../plan/change.ts';
 import type { Plan } from '../plan/schema.ts';
+import { Agenda } from './agenda.ts';
 import { answerOf, assessNow, keepAnswer } from './answer.ts';
+import type { Asked, Told } from './beside.ts';
 import type { Desk } from './desk.ts';
 import { wholePlan } from './whole.ts';
-
-/** To the worker: the plan of which changes will be told, or one of them, whose answer is asked for. */
-export type Asked = { readonly plan: Plan } | { readonly change: PlanChange };
 
 /** The part of a Worker that is used. It answers in the order in which it is asked. */
 export interface Assistant {
   postMessage(asked: Asked): void;
   terminate(): void;
-  onmessage: ((event: MessageEvent<Packed>) => void) | null;
+  onmessage: ((event: MessageEvent<Told>) => void) | null;
   onerror: ((event: ErrorEvent) => void) | null;
 }
 
@@ -49,20 +49,26 @@ const APART_MS = 12;
 /** The hand has been still so long: the plan is told before the next gesture needs to, ms. */
 const STILL_MS = 300;
 
+/** What has been asked for last, and of which gesture it is. */
+interface Question {
+  readonly draft: Plan;
+  readonly gesture: number;
+  readonly atMs: number;
+  /** Its answer has come, and then its tables. */
+  state: 'asked' | 'heard' | 'in full';
+}
+
 export class Answering {
   /** What the worker holds. */
   #base: Plan | null = null;
-  /** The draft that was asked about last, and of which gesture it is. */
-  #asked: { readonly draft: Plan; readonly gesture: number } | null = null;
-  /** Its answer has not come yet. */
+  #question: Question | null = null;
+  /** What was asked for has not come yet. */
   #isAsking = false;
-  /** When it was asked for, and how long the last answer took, ms. */
-  #askedAtMs = 0;
+  /** How long the last answer took, ms. */
   #tookMs = 0;
-  /** A draft whose answer has come and is not shown yet, and until when. */
+  /** A draft whose answer has come and is not shown yet, and when that was. */
   #waiting: Plan | null = null;
   #heardAtMs = 0;
-  #soon: ReturnType<typeof setTimeout> | undefined;
   /** When the last draft of the gesture came, and how long after the one before. */
   #cameAtMs: number | null = null;
   #apartMs = 0;
@@ -70,10 +76,7 @@ export class Answering {
   #gesture = 0;
   /** The answer before, of which parts that read the same are kept. */
   #last: Assessment | null = null;
-  #patience: ReturnType<typeof setTimeout> | undefined;
-  /** Until the next question may be asked. */
-  #pause: ReturnType<typeof setTimeout> | undefined;
-  #still: ReturnType<typeof setTimeout> | undefined;
+  readonly #agenda = new Agenda();
   readonly #leave: () => void;
 
   constructor(
@@ -94,13 +97,11 @@ export class Answering {
     this.#leave();
     // what has been heard and not been shown yet is not shown any more: nobody would follow it up
     this.#gesture += 1;
-    this.#callOffWaiting();
-    this.#wait(false);
-    clearTimeout(this.#pause);
-    clearTimeout(this.#still);
+    this.#waiting = null;
+    this.#agenda.clear();
     this.assistant.onmessage = null;
     this.assistant.terminate();
-    this.desk.setState({ answered: null, isBehind: false });
+    this.desk.setState({ answered: null, inFull: null, isBehind: false });
   }
 
   /** A draft has come, or has gone. */
@@ -109,14 +110,14 @@ export class Answering {
     if (state.draft === null) {
       this.#gesture += 1;
       this.#cameAtMs = null;
-      this.#callOffWaiting();
+      this.#waiting = null;
       this.#wait(false);
       return;
     }
     const nowMs = Date.now();
     [this.#apartMs, this.#cameAtMs] = [nowMs - (this.#cameAtMs ?? nowMs), nowMs];
     // until the first answer, that of the plan before
-    if (state.answered === null) this.desk.setState({ answered: wholePlan(state) });
+    if (state.answered === null) this.desk.setState({ answered: wholePlan(state), inFull: wholePlan(state) });
     else if (nowMs - this.#heardAtMs >= APART_MS) this.#showWaiting();
     this.#askNewest();
     this.#followUp();
@@ -136,30 +137,40 @@ export class Answering {
   /** Asks for what is shown now, once the question before is answered and the pause after it over. */
   #askNewest(): void {
     const { draft, answered } = this.desk.getState();
-    if (draft === null || draft === answered || draft === this.#asked?.draft) return;
-    if (this.#isAsking || this.#pause !== undefined) return;
-    this.#ask(draft);
-    this.#pauseAfterAsking();
+    if (draft === null || this.#isAsking || this.#agenda.has('pause')) return;
+    if (draft === this.#question?.draft) this.#askInFull(this.#question);
+    else if (draft !== answered) this.#ask(draft);
   }
 
   /** Until the next question is due: looks now and then whether the finger rests, which costs less than to be told. */
   #pauseAfterAsking(): void {
-    this.#pause = setTimeout(() => {
-      const nowMs = Date.now();
+    this.#agenda.set('pause', LOOK_MS, () => {
       const paceMs = Math.max(PACE_MS, TIMES_TAKEN * this.#tookMs);
-      const isDue = nowMs - this.#askedAtMs >= paceMs || nowMs - (this.#cameAtMs ?? 0) >= REST_MS;
-      this.#pause = undefined;
+      const isDue = Date.now() - (this.#question?.atMs ?? 0) >= paceMs || this.#isResting();
       if (isDue) this.#askNewest();
       else this.#pauseAfterAsking();
-    }, LOOK_MS);
+    });
+  }
+
+  #isResting(): boolean {
+    return Date.now() - (this.#cameAtMs ?? 0) >= REST_MS;
   }
 
   #ask(draft: Plan): void {
     const base = this.#tellBase();
-    this.#asked = { draft, gesture: this.#gesture };
+    this.#question = { draft, gesture: this.#gesture, atMs: Date.now(), state: 'asked' };
     this.#isAsking = true;
-    this.#askedAtMs = Date.now();
     this.assistant.postMessage({ change: changeFrom(base, draft) });
+    this.#pauseAfterAsking();
+  }
+
+  /** What is read when the finger rests is asked for then. */
+  #askInFull({ state }: Question): void {
+    if (state !== 'heard') return;
+    if (this.#isResting()) {
+      this.#isAsking = true;
+      this.assistant.postMessage('tables');
+    } else this.#pauseAfterAsking();
   }
 
   /** Tells the plan that drafts will be changes of, unless it has been told; answers it. */
@@ -175,42 +186,47 @@ export class Answering {
 
   /** While the hand is still: to send a large plan takes longer than a frame, and so does its answer. */
   #tellWhenStill(): void {
-    clearTimeout(this.#still);
-    this.#still = setTimeout(() => {
+    this.#agenda.set('still', STILL_MS, () => {
       // a question that is still open is about the plan before
       if (this.desk.getState().draft === null && !this.#isAsking) this.#tellBase();
-    }, STILL_MS);
+    });
   }
 
-  #hear(packed: Packed): void {
-    const asked = this.#asked;
-    if (asked === null) return;
+  #hear(told: Told): void {
+    const question = this.#question;
+    if (question === null) return;
     this.#isAsking = false;
-    this.#tookMs = Date.now() - this.#askedAtMs;
-    const { draft, gesture } = asked;
+    if ('tables' in told) this.#hearTables(question, told.tables);
+    else this.#hearAnswer(question, told.packed);
+    this.#askNewest();
+  }
+
+  #hearAnswer(question: Question, packed: Packed): void {
+    const { draft, gesture } = question;
+    question.state = 'heard';
+    this.#tookMs = Date.now() - question.atMs;
     const answer = unpacked(packed, this.#last, () => assessNow(draft));
     this.#last = answer;
     keepAnswer(draft, answer);
-    this.#askNewest();
     if (gesture === this.#gesture) this.#showSoon(draft);
+  }
+
+  #hearTables(question: Question, tables: Tables): void {
+    question.state = 'in full';
+    tellTables(answerOf(question.draft), tables);
+    if (question.gesture === this.#gesture) this.desk.setState({ inFull: question.draft });
   }
 
   /** With the next draft, if one is on its way. */
   #showSoon(draft: Plan): void {
-    this.#callOffWaiting();
     [this.#waiting, this.#heardAtMs] = [draft, Date.now()];
     const waitMs = Math.max(TOGETHER.leastMs, Math.min(TOGETHER.mostMs, LONGER * this.#apartMs));
-    this.#soon = setTimeout(() => this.#showWaiting(), waitMs);
-  }
-
-  #callOffWaiting(): void {
-    clearTimeout(this.#soon);
-    this.#waiting = null;
+    this.#agenda.set('show', waitMs, () => this.#showWaiting());
   }
 
   #showWaiting(): void {
     const draft = this.#waiting;
-    this.#callOffWaiting();
+    this.#waiting = null;
     if (draft !== null) this.#show(draft);
   }
 
@@ -219,7 +235,7 @@ export class Answering {
     // the finger has come back to where the answer is of: that of another place would be behind it
     if (shown === answered) return;
     // an answer that came late is behind still, until one comes in time or the finger rests
-    const wasLate = this.#patience === undefined;
+    const wasLate = !this.#agenda.has('patience');
     this.#wait(false);
     if (shown !== draft) this.#wait(true);
     this.desk.setState({ answered: draft, isBehind: isBehind && wasLate && shown !== draft });
@@ -227,15 +243,9 @@ export class Answering {
 
   /** Begins to wait for an answer, or ends it; a wait that is on already goes on. */
   #wait(isWaiting: boolean): void {
-    if (!isWaiting) {
-      clearTimeout(this.#patience);
-      this.#patience = undefined;
-      return;
-    }
-    this.#patience ??= setTimeout(() => {
-      this.#patience = undefined;
-      this.desk.setState({ isBehind: true });
-    }, BEHIND_MS);
+    if (!isWaiting) this.#agenda.callOff('patience');
+    else if (!this.#agenda.has('patience'))
+      this.#agenda.set('patience', BEHIND_MS, () => this.desk.setState({ isBehind: true }));
   }
 }
 

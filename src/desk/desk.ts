@@ -86,6 +86,8 @@ export interface DeskState extends Tracked {
   draft: Plan | null;
   /** The draft whose answer is shown, where drafts are answered beside the page (`Answering`); null where the draft's own is. */
   answered: Plan | null;
+  /** The last of those whose answer is known in full, tables too; null like `answered`. */
+  inFull: Plan | null;
   /** What is shown of the answer is old: the draft has long been another. */
   isBehind: boolean;
   /** The act that the gesture under way would be; null when the hand is still. */
@@ -110,7 +112,7 @@ export interface DeskState extends Tracked {
 }
 
 /** No gesture is under way. */
-export const HAND_STILL = { draft: null, answered: null, isBehind: false, gesture: null } as const;
+export const HAND_STILL = { draft: null, answered: null, inFull: null, isBehind: false, gesture: null } as const;
 
 export const HISTORY_LIMIT = 500;
 
@@ -152,3 +154,7 @@ export const shownPlan = (state: Pick<DeskState, 'plan' | 'draft'> & Partial<Pic
 /** The plan to answer for: the one shown, or where its answer is still being worked out, the one before. */
 export const answeredPlan = (state: Pick<DeskState, 'plan' | 'draft' | 'answered' | 'proposal'>): Plan =>
   state.draft === null ? wholePlan(state) : (state.answered ?? state.draft);
+
+/** The newest plan whose answer can be read in full without being worked out for it. */
+export const inFullPlan = (state: Pick<DeskState, 'plan' | 'draft' | 'inFull' | 'proposal'>): Plan =>
+  state.draft === null ? wholePlan(state) : (state.inFull ?? state.draft);

@@ -1,9 +1,10 @@
 /** The plan that panels show: while a finger drags no newer one than at a pace at which it can be read. */
 import { createStore, type StoreApi } from 'zustand/vanilla';
-import { answeredPlan, type Desk } from '../desk/desk.ts';
+import { answeredPlan, type Desk, type DeskState, inFullPlan } from '../desk/desk.ts';
+import type { Plan } from '../plan/schema.ts';
 
 interface Shown {
-  readonly plan: ReturnType<typeof answeredPlan>;
+  readonly plan: Plan;
   /** A newer one has been answered for, and waits. */
   readonly isOld: boolean;
 }
@@ -15,6 +16,8 @@ export interface Pace {
   readonly restMs: number;
   /** or has been waited for so long. */
   readonly mostMs: number;
+  /** The newest plan whose answer holds what is shown of it. */
+  readonly newest: (state: DeskState) => Plan;
 }
 
 /**
@@ -22,21 +25,26 @@ export interface Pace {
  * for after it has. Large figures are glanced at, and come with each answer (`summary/glance.tsx`).
  */
 export const PACES = {
-  findings: { restMs: 400, mostMs: 2_000 },
-  fields: { restMs: 400, mostMs: Number.POSITIVE_INFINITY },
+  findings: { restMs: 400, mostMs: 2_000, newest: answeredPlan },
+  fields: { restMs: 400, mostMs: Number.POSITIVE_INFINITY, newest: inFullPlan },
 } as const satisfies Record<string, Pace>;
 
 const known = new WeakMap<Desk, Map<Pace, Paced>>();
 
-function follow(desk: Desk, { restMs, mostMs }: Pace): Paced {
-  const newest = (): Shown => ({ plan: answeredPlan(desk.getState()), isOld: false });
-  const paced: Paced = createStore(newest);
+function follow(desk: Desk, { restMs, mostMs, newest }: Pace): Paced {
+  const now = (): Shown => {
+    const state = desk.getState();
+    const plan = newest(state);
+    return { plan, isOld: plan !== answeredPlan(state) };
+  };
+  const paced: Paced = createStore(now);
   let pause: ReturnType<typeof setTimeout> | null = null;
   let [movedAtMs, waitsFromMs] = [0, 0];
   const show = (): void => {
     if (pause !== null) clearTimeout(pause);
     pause = null;
-    if (paced.getState().isOld || newest().plan !== paced.getState().plan) paced.setState(newest());
+    const [next, shown] = [now(), paced.getState()];
+    if (next.plan !== shown.plan || next.isOld !== shown.isOld) paced.setState(next);
   };
   const look = (): void => {
     const leftMs = Math.min(movedAtMs + restMs, waitsFromMs + mostMs) - Date.now();
@@ -53,7 +61,7 @@ function follow(desk: Desk, { restMs, mostMs }: Pace): Paced {
     if (pause !== null || answeredPlan(state) === paced.getState().plan) return;
     waitsFromMs = Date.now();
     look();
-    if (pause !== null) paced.setState({ isOld: true });
+    if (pause !== null && !paced.getState().isOld) paced.setState({ isOld: true });
   });
   return paced;
 }

@@ -5,6 +5,7 @@ import type { Assessment, RunAnswer } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { bareBriefs, fuseRatingA, isBroken, runBrief } from '../../src/assess/brief.ts';
 import { Packer, unpacked } from '../../src/assess/packed.ts';
+import { isTable, packTables, TABLES, tellTables } from '../../src/assess/tables.ts';
 import { openPlan } from '../../src/plan/open.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { anyPlan } from './anyPlan.ts';
@@ -37,6 +38,9 @@ const PLANS: [name: string, plan: Plan][] = [
 const noWhys = (): never => {
   throw new Error('Derivations were asked for.');
 };
+
+/** Its tables as they arrive. */
+const sentTables = (answer: Assessment) => structuredClone(packTables(answer));
 
 /** As it arrives, first of all or after another: nothing but what one thread may send to another gets through. */
 function sent(answer: Assessment, before: Assessment | null = null) {
@@ -94,6 +98,7 @@ describe.each(PLANS)('the answer to %s, sent and read again', (_, plan) => {
       asked += 1;
       return assess(plan);
     });
+    tellTables(read, sentTables(answer));
     for (const name of Object.keys(answer) as (keyof Assessment)[])
       if (name !== 'whys' && name !== 'runs') expect(read[name], name).toEqual(answer[name]);
     expect(read.runs.map(sentOf)).toEqual(answer.runs.map(sentOf));
@@ -101,6 +106,22 @@ describe.each(PLANS)('the answer to %s, sent and read again', (_, plan) => {
     // as a whole too, as a file of it or a test would look at it
     expect(read).toEqual(answer);
     expect(asked).toBe(1);
+  });
+
+  it('is the same in every part before its tables have come too: they are worked out then, once', () => {
+    let asked = 0;
+    const read = unpacked(text, null, () => {
+      asked += 1;
+      return answer;
+    });
+    for (const name of Object.keys(answer) as (keyof Assessment)[])
+      if (name !== 'whys' && !isTable(name)) expect(read[name], name).toEqual(answer[name]);
+    expect(asked).toBe(0);
+    for (const name of TABLES) expect(read[name], name).toEqual(answer[name]);
+    expect(asked).toBe(1);
+    const { runs } = read;
+    tellTables(read, sentTables(answer));
+    expect(read.runs).toBe(runs);
   });
 
   it('says in brief what it says in full', () => {
@@ -117,6 +138,7 @@ describe('any plan that opens', () => {
       fc.property(anyPlan, (plan) => {
         const answer = assess(plan);
         const read = unpacked(sent(answer), null, () => answer);
+        tellTables(read, sentTables(answer));
         expect(parts(read)).toEqual(readParts(answer));
         expectBriefs(read, answer, plan);
         expectBriefs(answer, answer, plan);
@@ -144,7 +166,12 @@ describe('any plan that opens', () => {
 });
 
 describe('an answer after another', () => {
-  const read = (plan: Plan, before: Assessment | null) => unpacked(sent(assess(plan), before), before, noWhys);
+  const read = (plan: Plan, before: Assessment | null) => {
+    const answer = assess(plan);
+    const now = unpacked(sent(answer, before), before, noWhys);
+    tellTables(now, sentTables(answer));
+    return now;
+  };
   const example = opened(new URL('demo.plan.json', PUBLIC));
 
   /** The example with one run taped to a length. */
@@ -186,14 +213,13 @@ describe('an answer after another', () => {
     expect(now.findings.some((finding) => before.findings.includes(finding))).toBe(true);
   });
 
-  it('is sent as what differs: of one that reads the same nothing but what hangs on it', () => {
+  it('is sent as what differs: of one that reads the same nothing', () => {
     const { parts, lists } = sent(assess(structuredClone(example)), assess(example));
-    const told = Object.entries(parts).flatMap(([name, place]) => (place === null ? [] : [name]));
-    expect(told).toEqual(['runs']);
+    expect(parts).toEqual({});
     for (const list of Object.values(lists)) expect(list).toEqual({ ids: null, places: [], texts: '' });
     const longer = sent(assess(taped(0, 0.8)), assess(taped(0, 0.92)));
-    expect(longer.parts.figures).not.toBeNull();
-    expect(longer.parts.rulesChecked).toBeNull();
+    expect(longer.parts.figures).toBeDefined();
+    expect(longer.parts.rulesChecked).toBeUndefined();
   });
 
   it('keeps a part that reads the same as it was read, through any number of answers', () => {

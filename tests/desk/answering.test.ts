@@ -23,7 +23,7 @@ import { renamePlan } from '../../src/plan/edits/renamePlan.ts';
 import { savePlan } from '../../src/plan/save.ts';
 import type { Plan } from '../../src/plan/schema.ts';
 import { emptyVan, vanWithFeed } from './plans.ts';
-import { BESIDE, FakeAssistant } from './support/fakeAssistant.ts';
+import { BESIDE, BESIDE_A, FakeAssistant } from './support/fakeAssistant.ts';
 
 beforeAll(loadAssess);
 beforeEach(() => {
@@ -123,6 +123,8 @@ describe('the draft of a gesture', () => {
     expect(bench.answered).toBe(first);
 
     bench.wait(200);
+    // the finger has rested, and all of it was asked for
+    bench.assistant.reply();
     const second = bench.drag(2.9);
     bench.assistant.reply();
     // one that comes at once does not take it along: to hear of it was enough for one frame
@@ -542,6 +544,86 @@ describe('what is shown', () => {
   });
 });
 
+describe('the tables of an answer', () => {
+  /** Whether they were handed in, and not worked out when they were read. */
+  const areHandedIn = (answer: Assessment) => answer.supply.meanOffA === BESIDE_A;
+
+  it('come when the finger rests, once', () => {
+    const bench = new Bench();
+    const { plan } = bench.state;
+    bench.begin();
+    const draft = bench.drag(3);
+    expect(bench.state.inFull).toBe(plan);
+    bench.reply();
+    expect(bench.answered).toBe(draft);
+    expect([bench.assistant.tablesAsked, bench.state.inFull]).toEqual([1, plan]);
+    bench.assistant.reply();
+    expect(bench.state.inFull).toBe(draft);
+    expect(areHandedIn(bench.answer)).toBe(true);
+    const { runs, fuses, amplifiers, shorts } = assess(draft);
+    expect(bench.answer).toMatchObject({ runs, fuses, amplifiers, shorts });
+    bench.settle();
+    expect(bench.assistant.tablesAsked).toBe(1);
+    expect(asked(bench)).toEqual([3]);
+  });
+
+  it('are not asked for while it moves, and are right for whoever reads them all the same', () => {
+    const bench = new Bench();
+    bench.begin();
+    for (let ms = 0; ms < 2_000; ms += 16) {
+      bench.drag(3 - ms / 2_000);
+      bench.assistant.reply();
+      bench.wait(16);
+    }
+    expect(asked(bench).length).toBeGreaterThan(5);
+    expect([bench.assistant.tablesAsked, bench.state.inFull]).toEqual([0, bench.state.plan]);
+    expect(areHandedIn(bench.answer)).toBe(false);
+    expect(bench.answer.runs).toEqual(assess(bench.answered).runs);
+    expect(bench.answer.supply).toEqual(assess(bench.answered).supply);
+    bench.settle();
+    expect(bench.assistant.tablesAsked).toBe(1);
+    expect(bench.state.inFull).toBe(shownPlan(bench.state));
+  });
+
+  it('of where it rested before are known until it rests again', () => {
+    const bench = new Bench();
+    bench.begin();
+    const rested = bench.drag(3);
+    bench.settle();
+    bench.drag(2.9);
+    expect(bench.state.inFull).toBe(rested);
+    bench.reply();
+    expect(bench.state.inFull).toBe(rested);
+    bench.settle();
+    expect(ampAt(bench.state.inFull ?? rested)).toBe(2.9);
+  });
+
+  it('that come after the finger has lifted are those of the plan that it left', () => {
+    const bench = new Bench();
+    bench.begin();
+    bench.drag(3);
+    bench.reply();
+    commitGesture(bench.desk);
+    expect(bench.assistant.tablesAsked).toBe(1);
+    bench.assistant.reply();
+    expect(bench.state.inFull).toBeNull();
+    expect(areHandedIn(bench.answer)).toBe(true);
+  });
+
+  it('of a gesture that was dropped are not shown', () => {
+    const bench = new Bench();
+    bench.begin();
+    bench.drag(3);
+    bench.reply();
+    cancelGesture(bench.desk);
+    bench.assistant.reply();
+    expect(bench.state.inFull).toBeNull();
+    bench.begin();
+    bench.drag(2.9);
+    expect(bench.state.inFull).toBe(bench.state.plan);
+  });
+});
+
 describe('in whatever order things happen', () => {
   type Step =
     | { do: 'begin' | 'reply' | 'frame' | 'commit' | 'cancel' | 'undo' | 'redo' | 'rename' | 'open' }
@@ -568,8 +650,18 @@ describe('in whatever order things happen', () => {
     },
   );
 
-  /** All but the derivations and the id of the plan, which the assistant makes up. */
-  const plain = ({ whys: _, planId: _id, ...answer }: Assessment) => answer;
+  /** All but the derivations and what the assistant makes up: the id of the plan, a figure of its supply. */
+  const plain = ({ whys: _, planId: _id, supply: _supply, ...answer }: Assessment) => answer;
+
+  /** Without what may still have to be worked out. */
+  const inBrief = ({ headline, notTold, figures, findings, sources, zones }: ReturnType<typeof plain>) => ({
+    headline,
+    notTold,
+    figures,
+    findings,
+    sources,
+    zones,
+  });
 
   /** Answers of the page's own, by what the plan holds. */
   const right = new Map<string, ReturnType<typeof plain>>();
@@ -608,19 +700,23 @@ describe('in whatever order things happen', () => {
         /** Of the gesture under way, in order; the plan first. */
         let drafts: Plan[] = [];
         let shownSoFar = 0;
-        let compared: Plan | null = null;
+        let [compared, comparedInFull]: [Plan | null, Plan | null] = [null, null];
         for (const happens of [{ do: 'begin' } as const, ...steps]) {
           const plansBefore = bench.state.plan;
           take(bench, happens);
-          const { draft, plan, answered, isBehind } = bench.state;
+          const { draft, plan, answered, inFull, isBehind } = bench.state;
           if (draft === null || happens.do === 'begin' || plan !== plansBefore) [drafts, shownSoFar] = [[plan], 0];
           if (draft !== null && drafts.at(-1) !== draft) drafts.push(draft);
 
-          if (bench.answered !== compared) expect(plain(bench.answer)).toEqual(rightAnswer(bench.answered));
+          if (bench.answered !== compared)
+            expect(inBrief(plain(bench.answer))).toEqual(inBrief(rightAnswer(bench.answered)));
           compared = bench.answered;
+          if (inFull !== null && inFull !== comparedInFull)
+            expect(plain(answerOf(inFull))).toEqual(rightAnswer(inFull));
+          comparedInFull = inFull;
           expect(bench.assistant.waiting.length).toBeLessThanOrEqual(1);
           if (draft === null) {
-            expect([answered, isBehind, bench.answered === plan]).toEqual([null, false, true]);
+            expect([answered, inFull, isBehind, bench.answered === plan]).toEqual([null, null, false, true]);
             continue;
           }
           // never one of another gesture, and never one older than was shown already
@@ -632,8 +728,10 @@ describe('in whatever order things happen', () => {
         bench.settle();
         expect(bench.answered).toBe(shownPlan(bench.state));
         expect(bench.state.isBehind).toBe(false);
+        if (bench.state.draft !== null) expect(bench.state.inFull).toBe(bench.answered);
         commitGesture(bench.desk);
-        expect({ ...bench.answer, planId: bench.state.plan.id }).toEqual(assess(bench.state.plan));
+        const { supply, planId, ...answer } = assess(bench.state.plan);
+        expect(bench.answer).toMatchObject(answer);
         bench.answering.stop();
       }),
       { numRuns: process.env.FEEDRUN_LONG === undefined ? 100 : 3000, seed: 20261126 },

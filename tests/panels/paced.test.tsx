@@ -36,7 +36,7 @@ function Seen({ on }: { on: Plan[] }) {
 describe('what panels show', () => {
   it('keeps a pace while a finger drags, and ends on the newest', () => {
     const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
-    const paced = pacedOf(desk, { restMs: 150, mostMs: 150 });
+    const paced = pacedOf(desk, { restMs: 150, mostMs: 150, newest: answeredPlan });
     const shown: Plan[] = [];
     paced.subscribe(({ plan }, before) => {
       if (plan !== before.plan) shown.push(plan);
@@ -97,6 +97,26 @@ describe('what panels show', () => {
     expect(shown).toEqual({ findings: 4, fields: 2 });
     expect(areOld()).toEqual([false, false]);
     for (const { getState } of [findings, fields]) expect(getState().plan).toBe(desk.getState().plan);
+  });
+
+  it('in full waits until the answer is known in full, and is marked as old meanwhile', () => {
+    const desk = createDesk(examplePlan(), { isExample: false, bigFingers: false });
+    const [findings, fields] = [pacedOf(desk, PACES.findings), pacedOf(desk, PACES.fields)];
+    const { plan } = desk.getState();
+    const shown = () => [findings, fields].map(({ getState }) => getState());
+    beginGesture(desk, 'moveFitting');
+    draftGesture(desk, moved(0.1));
+    const { draft } = desk.getState();
+    // as one who answers beside the page tells it: in brief first
+    desk.setState({ answered: plan, inFull: plan });
+    desk.setState({ answered: draft });
+    vi.advanceTimersByTime(1_000);
+    expect(shown()).toEqual([
+      { plan: draft, isOld: false },
+      { plan, isOld: true },
+    ]);
+    desk.setState({ inFull: draft });
+    expect(shown()[1]).toEqual({ plan: draft, isOld: false });
   });
 
   it('is one plan for all that keep the pace', () => {

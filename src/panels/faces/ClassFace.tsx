@@ -1,12 +1,14 @@
 import './faces.css';
 import { runAct } from '../../desk/acts/index.ts';
 import { removeSelected } from '../../desk/acts/removeSelected.ts';
+import { answerOf } from '../../desk/answer.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
+import { usePaced } from '../Answered.tsx';
 import { Headline } from '../summary/Headline.tsx';
 import { Summary } from '../summary/Summary.tsx';
 import { useChoice } from '../useChoice.ts';
-import { useAnswer, useDesk, useDeskStore, usePlan } from '../useDesk.ts';
+import { useDesk, useDeskStore, usePlan } from '../useDesk.ts';
 
 const FIGURES = ['feed', 'mainFuse', 'worstDrop', 'unprotected'] as const;
 
@@ -42,8 +44,8 @@ function Selected() {
 
 /** Asked before told: the names of the figures, without the figures and without the verdict. */
 function Asking() {
-  const plan = usePlan();
-  const { amplifiers } = useAnswer();
+  const plan = usePaced('fields');
+  const { amplifiers } = answerOf(plan);
   const { classFace, summary } = words;
   return (
     <>

@@ -6,6 +6,7 @@ import type { Plan } from '../../plan/schema.ts';
 import { headlineOf, notCheckedOf, notToldOf } from '../../words/answer.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
+import { Answered } from '../Answered.tsx';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { VERDICT_SEVERITY } from '../summary/Headline.tsx';
 import { useAnswer, useDesk, useDeskStore, usePlan, useUnits } from '../useDesk.ts';
@@ -120,12 +121,26 @@ function Change({ plan }: { plan: Plan }) {
   );
 }
 
+/** What the fuses protect, and the feed: of the answer in full, which is known when a finger rests. */
+function InFull() {
+  const plan = usePlan();
+  const answer = useAnswer();
+  return (
+    <div className="customer-in-full">
+      <Protection plan={plan} answer={answer} />
+      <section className="customer-part">
+        <h3>{words.customer.feed}</h3>
+        <Feed answer={answer} />
+      </section>
+    </div>
+  );
+}
+
 /** The screen turned to the customer: what the system is, what protects the car, what is still to settle. */
 export default function CustomerFace() {
   const plan = usePlan();
   const answer = useAnswer();
   const mark = VERDICT_SEVERITY[answer.headline.kind];
-  const { customer } = words;
   const isEmpty = plan.fittings.length === 0;
   return (
     <>
@@ -138,18 +153,14 @@ export default function CustomerFace() {
       <div className="answer-scroll">
         <div className="customer">
           <System plan={plan} />
-          {isEmpty ? null : <Protection plan={plan} answer={answer} />}
-          {isEmpty ? null : (
-            <section className="customer-part">
-              <h3>{customer.feed}</h3>
-              <Feed answer={answer} />
-            </section>
-          )}
+          <Answered pace="fields">{isEmpty ? null : <InFull />}</Answered>
           <StillToSettle answer={answer} />
           <p className="caution">{words.cautions.plan}</p>
         </div>
       </div>
-      <Change plan={plan} />
+      <Answered pace="fields">
+        <Change plan={plan} />
+      </Answered>
     </>
   );
 }

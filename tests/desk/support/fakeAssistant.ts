@@ -1,8 +1,8 @@
 /** Stands in for the worker: holds what a worker would hold, and answers when the test says so. */
 import { assess } from '../../../src/assess/assess.ts';
-import type { Asked, Assistant } from '../../../src/desk/answering.ts';
-import { Beside } from '../../../src/desk/beside.ts';
-import { type PlanChange, withChange } from '../../../src/plan/change.ts';
+import type { Assistant } from '../../../src/desk/answering.ts';
+import { type Asked, Beside } from '../../../src/desk/beside.ts';
+import { withChange } from '../../../src/plan/change.ts';
 import type { Plan } from '../../../src/plan/schema.ts';
 
 export class FakeAssistant implements Assistant {
@@ -15,13 +15,24 @@ export class FakeAssistant implements Assistant {
   readonly asked: Plan[] = [];
   /** Plans of which it was told changes. */
   readonly bases: Plan[] = [];
-  readonly #changes: PlanChange[] = [];
+  /** So often it was asked for the tables of its last answer. */
+  tablesAsked = 0;
+  readonly #questions: Asked[] = [];
   #isReplying = false;
-  // made up in one thing, so that it is told from an answer of the page's own
-  readonly #beside = new Beside((plan) => ({ ...assess(plan), ...(this.#isReplying && { planId: BESIDE }) }));
+  // made up in one thing, and its tables in another, so that it is told from an answer of the page's own
+  readonly #beside = new Beside((plan) => {
+    const answer = assess(plan);
+    if (!this.#isReplying) return answer;
+    return { ...answer, planId: BESIDE, supply: { ...answer.supply, meanOffA: BESIDE_A } };
+  });
 
   postMessage(message: Asked): void {
     const data = structuredClone(message);
+    if (data === 'tables') {
+      this.tablesAsked += 1;
+      this.#questions.push(data);
+      return;
+    }
     if ('plan' in data) {
       this.bases.push(data.plan);
       this.#beside.hear(data);
@@ -30,7 +41,7 @@ export class FakeAssistant implements Assistant {
     const base = this.bases.at(-1);
     if (base === undefined) throw new Error('A change came before the plan that it is of.');
     const plan = withChange(base, data.change);
-    this.#changes.push(data.change);
+    this.#questions.push(data);
     this.waiting.push(plan);
     this.asked.push(plan);
   }
@@ -41,13 +52,13 @@ export class FakeAssistant implements Assistant {
 
   /** Answers the oldest question. Answers false when there is none. */
   reply(): boolean {
-    const change = this.#changes.shift();
-    this.waiting.shift();
+    const question = this.#questions.shift();
+    if (question !== 'tables') this.waiting.shift();
     this.#isReplying = true;
-    const packed = change === undefined ? null : this.#beside.hear({ change });
+    const told = question === undefined ? null : this.#beside.hear(question);
     this.#isReplying = false;
-    if (packed === null) return false;
-    this.onmessage?.(new MessageEvent('message', { data: structuredClone(packed) }));
+    if (told === null) return false;
+    this.onmessage?.(new MessageEvent('message', { data: structuredClone(told) }));
     return true;
   }
 
@@ -58,3 +69,6 @@ export class FakeAssistant implements Assistant {
 
 /** The plan id in answers that this assistant gave. */
 export const BESIDE = 'beside';
+
+/** The mean current, A, in tables that this assistant handed in. */
+export const BESIDE_A = 123_456;
