@@ -7,7 +7,8 @@ import type { Desk } from '../desk/desk.ts';
 import { acceptPart, nameProposedBy, refusePart } from '../desk/proposing.ts';
 import { wholePlan } from '../desk/whole.ts';
 import { words } from '../words/full.ts';
-import { defaultName, nameOfId } from '../words/index.ts';
+import { nameOfId } from '../words/index.ts';
+import { proposedName } from '../words/proposedNames.ts';
 import { type Clock, pageClock } from './input/clock.ts';
 
 /** A tap that comes sooner is the second of two, and was meant for what stood there before, ms. */
@@ -32,7 +33,7 @@ export default function ProposeBar({ desk, clock = pageClock }: { desk: Desk; cl
   const selection = useStore(desk, (state) => state.selection);
   const whole = useStore(desk, wholePlan);
   const isQuiet = useQuiet(proposal.length, clock);
-  useEffect(() => nameProposedBy(desk, defaultName), [desk]);
+  useEffect(() => nameProposedBy(desk, proposedName), [desk]);
   const { proposing } = words;
   const button = ({ text, keys, run }: Choice, className?: string) => (
     <button

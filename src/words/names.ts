@@ -9,7 +9,7 @@ export interface NamingWords {
 }
 
 /** The name, or the name with the least number from 2 on that nothing carries yet. */
-function numbered(name: string, taken: ReadonlySet<string>): string {
+export function numbered(name: string, taken: ReadonlySet<string>): string {
   if (!taken.has(name)) return name;
   let number = 2;
   while (taken.has(`${name} ${number}`)) number += 1;

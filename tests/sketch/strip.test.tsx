@@ -171,6 +171,21 @@ describe('what can be done with a proposal', () => {
     cleanup();
   });
 
+  it('calls the first fuse behind each source a main fuse', async () => {
+    const desk = createDesk(put('battery', 'second', 3, 0.5)(unfed()), { isExample: false, bigFingers: false });
+    const clock = new HandClock();
+    render(
+      <div className="sketch-strip">
+        <ProposeBar desk={desk} clock={clock} />
+      </div>,
+    );
+    act(() => clock.turn(400));
+    press('Propose feed');
+    await vi.waitFor(() => expect(desk.getState().proposal.length).toBeGreaterThan(0));
+    const fuses = desk.getState().proposal.flatMap((part) => (part.kind === 'fitting' ? [part.fitting] : []));
+    expect(fuses.filter(({ kind }) => kind === 'fuse').map(({ name }) => name)).toEqual(['Main fuse', 'Main fuse 2']);
+  });
+
   it('is asked for anew by no second tap on Refuse all', async () => {
     const { desk, settle } = propose();
     settle();

@@ -19,6 +19,8 @@ export const proposing = {
   label: 'Vorgeschlagene Zuleitung',
   propose: 'Zuleitung vorschlagen',
   parts: (count: number): string => `${count} ${count === 1 ? 'Teil' : 'Teile'} vorgeschlagen. Zum Ändern antippen.`,
+  /** What a branch fuse is called, by what it protects. */
+  fuseOf: (consumer: string): string => `Sicherung ${consumer}`,
   nothing: 'Hier ließ sich nichts vorschlagen.',
   noRemote: 'Schaltleitungen bleiben von Hand zu zeichnen.',
   accept: 'Annehmen',

@@ -19,6 +19,8 @@ export const proposing = {
   label: 'Proposed feed',
   propose: 'Propose feed',
   parts: (count: number): string => `${count} proposed. Tap one to bend, accept or refuse it.`,
+  /** What a branch fuse is called, by what it protects. */
+  fuseOf: (consumer: string): string => `${consumer} fuse`,
   nothing: 'Nothing could be proposed here.',
   noRemote: 'Remote leads are left to you.',
   accept: 'Accept',
