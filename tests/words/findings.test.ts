@@ -105,7 +105,7 @@ describe('a finding in words', () => {
       params: { verdict: 'belowTable', helpFamily: 'own1', helpRatingA: 60 },
     });
     expect(remedyOf(short, named('Bolt links, blue box'))).toBe(
-      'Bolt links, blue box is stated to break enough, at 60 A.',
+      'Fit a type whose stated breaking capacity is sufficient, such as Bolt links, blue box at 60 A.',
     );
   });
 
