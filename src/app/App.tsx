@@ -30,7 +30,8 @@ answerRoom.catch(() => undefined);
 const Answer = lazy(() => answerRoom);
 const sketchRoom = import('../sketch/Sketch.tsx');
 sketchRoom.catch(() => undefined);
-const Sketch = lazy(() => sketchRoom);
+// its labels say names by the words of the answer
+const Sketch = lazy(() => answerRoom.then(() => sketchRoom));
 
 // what the first paint does not need
 const List = lazy(() => import('../panels/list/List.tsx'));

@@ -5,7 +5,8 @@ import { type OtherAmplifier, otherAmplifier } from '../plan/alternatives/otherA
 import { secondBattery } from '../plan/alternatives/secondBattery.ts';
 import { type Sized, thickerFeed } from '../plan/alternatives/thickerFeed.ts';
 import { newId } from '../plan/create.ts';
-import type { FittingKind, Plan } from '../plan/schema.ts';
+import type { ProposedNames } from '../plan/propose/builder.ts';
+import type { Plan } from '../plan/schema.ts';
 import { answerOf } from './answer.ts';
 import type { Desk } from './desk.ts';
 import { commit } from './edit.ts';
@@ -30,7 +31,7 @@ function feedOf(plan: Plan): Sized[] {
 export function alternativesOf(
   plan: Plan,
   other: OtherAmplifier | null,
-  nameOf: (kind: FittingKind, plan: Plan) => string,
+  nameOf: ProposedNames['fitting'],
 ): readonly Alternative[] {
   const feed = feedOf(plan);
   return [

@@ -1,13 +1,13 @@
 /** Proposing, accepting and refusing: each is one step of history; the plan changes with what is accepted alone. */
 import { newId } from '../plan/create.ts';
+import type { ProposedNames } from '../plan/propose/builder.ts';
 import { type Proposal, partWhole, withNeeded, withoutPart, withProposal } from '../plan/propose/proposal.ts';
-import type { FittingKind, Plan } from '../plan/schema.ts';
 import type { Desk } from './desk.ts';
 import { cancelGesture, commit, layProposal } from './edit.ts';
 import { openSheet } from './openSheet.ts';
 import { NOTHING_PROPOSED } from './whole.ts';
 
-type NameFitting = (kind: FittingKind, plan: Plan) => string;
+type NameFitting = ProposedNames['fitting'];
 
 const namers = new WeakMap<Desk, NameFitting>();
 

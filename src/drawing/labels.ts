@@ -9,6 +9,7 @@ import { polylineLength, segmentsOf } from '../geom/polyline.ts';
 import { runById } from '../plan/byId.ts';
 import { placeOn, runPoints } from '../plan/runs.ts';
 import type { Fitting, Plan, Point, Run, Sheet } from '../plan/schema.ts';
+import { shownName } from '../words/names.ts';
 import type { LabelShape } from './shapes.ts';
 
 /** How figures are said. */
@@ -53,10 +54,10 @@ function fittingFigures(fitting: Fitting, answer: Assessment, words: LabelWords)
 
 /** What a fitting is called beside it: of a point where a cable goes on, where that is. */
 function fittingTitle(plan: Plan, fitting: Fitting, sheetId: string, words: LabelWords): string {
-  if (fitting.kind !== 'continuation') return fitting.name;
-  const otherId = fitting.sheetId === sheetId ? fitting.other.sheetId : fitting.sheetId;
+  const otherId =
+    fitting.kind === 'continuation' && (fitting.sheetId === sheetId ? fitting.other.sheetId : fitting.sheetId);
   const other = plan.sheets.find(({ id }) => id === otherId);
-  return other === undefined ? fitting.name : words.continuesAt(other);
+  return other === undefined ? shownName(plan, fitting) : words.continuesAt(other);
 }
 
 function fittingLabel(

@@ -3,11 +3,15 @@ import { useEffect, useState } from 'react';
 import { useStore } from 'zustand';
 import { runAct } from '../desk/acts/index.ts';
 import { acceptAllAct, proposeAct, refuseAllAct } from '../desk/acts/propose.ts';
+import { answerOf } from '../desk/answer.ts';
 import type { Desk } from '../desk/desk.ts';
 import { acceptPart, nameProposedBy, refusePart } from '../desk/proposing.ts';
 import { wholePlan } from '../desk/whole.ts';
+import type { Plan } from '../plan/schema.ts';
+import { bareSentenceOf } from '../words/answer.ts';
 import { words } from '../words/full.ts';
-import { defaultName, nameOfId } from '../words/index.ts';
+import { nameOfId } from '../words/index.ts';
+import { proposedName } from '../words/proposedNames.ts';
 import { type Clock, pageClock } from './input/clock.ts';
 
 /** A tap that comes sooner is the second of two, and was meant for what stood there before, ms. */
@@ -18,6 +22,12 @@ function useQuiet(shown: number, clock: Clock): boolean {
   const [heard, setHeard] = useState<number | null>(null);
   useEffect(() => clock.after(QUIET_MS, () => setHeard(shown)), [clock, shown]);
   return heard !== shown;
+}
+
+/** What no feed settles: what stays wrong with all of it accepted; '' where nothing does. */
+function leftBy(whole: Plan): string {
+  const [gravest, ...others] = answerOf(whole).findings.filter(({ severity }) => severity !== 'note');
+  return gravest === undefined ? '' : words.proposing.leaves(1 + others.length, bareSentenceOf(gravest, whole));
 }
 
 interface Choice {
@@ -32,7 +42,7 @@ export default function ProposeBar({ desk, clock = pageClock }: { desk: Desk; cl
   const selection = useStore(desk, (state) => state.selection);
   const whole = useStore(desk, wholePlan);
   const isQuiet = useQuiet(proposal.length, clock);
-  useEffect(() => nameProposedBy(desk, defaultName), [desk]);
+  useEffect(() => nameProposedBy(desk, proposedName), [desk]);
   const { proposing } = words;
   const button = ({ text, keys, run }: Choice, className?: string) => (
     <button
@@ -69,7 +79,8 @@ export default function ProposeBar({ desk, clock = pageClock }: { desk: Desk; cl
       <p role="status">
         {picked === undefined ? (
           <>
-            {proposing.parts(proposal.length)} <span className="sketch-propose-rest">{proposing.noRemote}</span>
+            {proposing.parts(proposal.length)} {leftBy(whole)}{' '}
+            <span className="sketch-propose-rest">{proposing.noRemote}</span>
           </>
         ) : (
           proposing.why(nameOfId(whole, picked.id) ?? '', picked.why)

@@ -3,6 +3,7 @@ import { halfPlatePx } from '../drawing/fittings.ts';
 import { fittingById } from '../plan/byId.ts';
 import type { Plan } from '../plan/schema.ts';
 import { words } from '../words/index.ts';
+import { shownName } from '../words/names.ts';
 import type { StateNamed } from './tools/state.ts';
 import { isTaken } from './tools/terminals.ts';
 
@@ -34,7 +35,7 @@ export function Tabs(props: {
   return (
     <fieldset
       className="sketch-tabs"
-      aria-label={words.sketch.drawing.terminalsOf(fitting.name)}
+      aria-label={words.sketch.drawing.terminalsOf(shownName(plan, fitting))}
       style={{ left: leftPx, top: topPx, width: widthPx, maxHeight: heightPx }}
     >
       {state.terminals.map((ref) => (

@@ -5,6 +5,7 @@ import { enAnswer } from './enAnswer.ts';
 import { words as first, nameOfId } from './index.ts';
 import { hear, type Said } from './language.ts';
 import { familyNameIn } from './names.ts';
+import './placedNames.ts';
 import { toldOf } from './told.ts';
 
 /** What a language says about an answer; complete like Words. */

@@ -55,6 +55,13 @@ describe('alternatives side by side', () => {
     expect(desk.getState().plan).toBe(plan);
   });
 
+  it('call the fuse beside a second battery a main fuse', () => {
+    const { desk } = renderPanel(<Alternatives onClose={() => undefined} />, twoRated());
+    fireEvent.click(screen.getByRole('button', { name: 'Accept: Second battery' }));
+    const fuse = desk.getState().plan.fittings.findLast(({ kind }) => kind === 'fuse');
+    expect(fuse?.name).toBe('Main fuse');
+  });
+
   it('take another output, and say what is wrong with one that is none', () => {
     renderPanel(<Alternatives onClose={() => undefined} />, twoRated());
     const before = cell('Main fuse', 'Other amplifier');

@@ -1,9 +1,10 @@
 import { act, fireEvent, screen } from '@testing-library/react';
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import type { Desk, Selection } from '../../src/desk/desk.ts';
 import { undo } from '../../src/desk/edit.ts';
 import Inspector from '../../src/panels/inspector/Inspector.tsx';
 import type { Fitting, Run } from '../../src/plan/schema.ts';
+import { speakIn } from '../../src/words/language.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
@@ -28,6 +29,8 @@ const fitting = (desk: Desk, id: string): Fitting | undefined =>
   desk.getState().plan.fittings.find((one) => one.id === id);
 const run = (desk: Desk, id: string): Run | undefined => desk.getState().plan.runs.find((one) => one.id === id);
 const depth = (desk: Desk): number => desk.temporal.getState().pastStates.length;
+
+afterEach(() => speakIn('en'));
 
 describe('a run', () => {
   it('takes a taped length in any unit, shows that it wins, and gives it up again', () => {
@@ -180,6 +183,24 @@ describe('a fitting', () => {
     expect(desk.getState().message).toMatchObject({ id: 'removed', params: { name: 'Rear amplifier' }, undo: true });
     act(() => undo(desk));
     expect(fitting(desk, 'rear')).toBeDefined();
+  });
+
+  it('shows a name that the page gave in the language spoken, and writes only one that is typed', async () => {
+    await speakIn('de');
+    const desk = inspect({ kind: 'fitting', id: 'mainFuse' });
+    const before = desk.getState().plan;
+    const field = screen.getByLabelText<HTMLInputElement>('Name');
+    expect(field.value).toBe('Hauptsicherung');
+    expect(screen.getByRole('heading', { name: 'Hauptsicherung' })).toBeTruthy();
+    type('Name', 'Hauptsicherung');
+    // typed over and back again, and left for another thing before the field was
+    fireEvent.change(field, { target: { value: 'Haupt' } });
+    fireEvent.change(field, { target: { value: 'Hauptsicherung' } });
+    act(() => desk.setState({ selection: { kind: 'fitting', id: 'bat' } }));
+    expect(desk.getState().plan).toBe(before);
+    act(() => desk.setState({ selection: { kind: 'fitting', id: 'mainFuse' } }));
+    type('Name', 'Vorn');
+    expect(fitting(desk, 'mainFuse')?.name).toBe('Vorn');
   });
 
   it('what is half typed is taken over when another thing is selected', () => {

@@ -3,8 +3,10 @@ import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vite
 import { loadAssess } from '../../src/desk/answer.ts';
 import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { commit, layProposal } from '../../src/desk/edit.ts';
+import { proposeFeed } from '../../src/desk/proposing.ts';
 import { choose, restoreChoices } from '../../src/look/choices.ts';
 import { addFitting } from '../../src/plan/edits/addFitting.ts';
+import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { newFittingIn } from '../../src/plan/newFitting.ts';
 import type { Proposal } from '../../src/plan/propose/proposal.ts';
@@ -169,6 +171,39 @@ describe('what can be done with a proposal', () => {
     press('Refuse all');
     expect(desk.getState().proposal).toEqual([]);
     cleanup();
+  });
+
+  it('says what no feed settles: one battery does not hold the voltage for so much', async () => {
+    const amplifier = (watts: number) => (plan: Plan) =>
+      changeFitting(plan, 'amp', { ratedW: { value: watts, origin: 'told' }, supplyInputs: 'two' });
+    const said = async (watts: number) => {
+      const desk = createDesk(amplifier(watts)(unfed()), { isExample: false, bigFingers: false });
+      await proposeFeed(desk);
+      const { unmount } = render(<ProposeBar desk={desk} clock={new HandClock()} />);
+      const text = screen.getByRole('status').textContent ?? '';
+      unmount();
+      return text;
+    };
+    expect(await said(500)).toMatch(/^\d+ proposed\. Tap one to bend, accept or refuse it\. +Remote leads/);
+    // 3,000 W at 0.8 from 12.6 V are 298 A, and 600 A of cold cranking leave a battery 9 milliohm: 2.7 V stay in it
+    expect(await said(3000)).toMatch(
+      /^\d+ proposed\. Tap one to bend, accept or refuse it\. Left to settle: At full output amp gets \d+\.\d+ V and shuts down below 10\.50 V\. Remote leads/,
+    );
+  });
+
+  it('calls the first fuse behind each source a main fuse', async () => {
+    const desk = createDesk(put('battery', 'second', 3, 0.5)(unfed()), { isExample: false, bigFingers: false });
+    const clock = new HandClock();
+    render(
+      <div className="sketch-strip">
+        <ProposeBar desk={desk} clock={clock} />
+      </div>,
+    );
+    act(() => clock.turn(400));
+    press('Propose feed');
+    await vi.waitFor(() => expect(desk.getState().proposal.length).toBeGreaterThan(0));
+    const fuses = desk.getState().proposal.flatMap((part) => (part.kind === 'fitting' ? [part.fitting] : []));
+    expect(fuses.filter(({ kind }) => kind === 'fuse').map(({ name }) => name)).toEqual(['Main fuse', 'Main fuse 2']);
   });
 
   it('is asked for anew by no second tap on Refuse all', async () => {

@@ -1,10 +1,11 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { Finding, RuleId, Severity } from '../../src/assess/answer.ts';
 import { newPlan, newRun } from '../../src/plan/create.ts';
 import { newFitting } from '../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../src/plan/outline.ts';
 import type { FittingKind, Plan } from '../../src/plan/schema.ts';
 import { remedyOf, sentenceOf, words } from '../../src/words/answer.ts';
+import { speakIn } from '../../src/words/language.ts';
 
 const OUTLINE = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 const KINDS: readonly FittingKind[] = ['battery', 'fuse', 'block', 'amplifier', 'ground', 'passThrough'];
@@ -48,6 +49,8 @@ function expectPlain(text: string): void {
   expect(text).not.toMatch(/undefined|NaN|null|Infinity|\[object| {2}| [.,;]|^\s|\s$/);
   expect(text).toMatch(/^[A-Z0-9'].*[.?]$/);
 }
+
+afterEach(() => speakIn('en'));
 
 describe('a finding in words', () => {
   it.each(RULES.flatMap((rule) => SEVERITIES.map((severity) => [rule, severity] as const)))(
@@ -105,8 +108,35 @@ describe('a finding in words', () => {
       params: { verdict: 'belowTable', helpFamily: 'own1', helpRatingA: 60 },
     });
     expect(remedyOf(short, named('Bolt links, blue box'))).toBe(
-      'Bolt links, blue box is stated to break enough, at 60 A.',
+      'Fit a type whose stated breaking capacity is sufficient, such as Bolt links, blue box at 60 A.',
     );
+  });
+
+  it('names each part that nothing is chosen for with what it is to bear, an output of a block by its terminal', async () => {
+    const parts = ['block', 'fuse', 'battery'].map((id) => ({ kind: 'fitting', id }) as const);
+    const undecided = finding('supply-wiring', 'fix', {
+      places: [...parts, { kind: 'fitting', id: 'amplifier' }],
+      params: {
+        ...{ what: 'undecided', parts: 3, supplyA: 40 },
+        ...{
+          heatingA: 40,
+          neededA: 50,
+          terminal: 'out2',
+          heatingA1: 30,
+          neededA1: 37.5,
+          terminal1: null,
+          heatingA2: 30,
+        },
+      },
+    });
+    expect(remedyOf(undecided, plan)).toMatch(
+      /: The block, output 2 to at least 50 A; The fuse to at least 37\.5 A; The battery for at least 30 A\.$/,
+    );
+    await speakIn('de');
+    expect(remedyOf(undecided, plan)).toMatch(
+      /: The block, Abgang 2 auf mindestens 50 A; The fuse auf mindestens 37,5 A; The battery für mindestens 30 A\.$/,
+    );
+    expect(sentenceOf(undecided, plan)).toMatch(/^The block, Abgang 2 und 2 weitere im Weg von /);
   });
 
   it('shows lengths as the plan wants them', () => {

@@ -1,6 +1,7 @@
 import { holderFactor } from '../../calc/fuse/rating.ts';
 import type { Finding, Param, Place, Severity } from '../answer.ts';
 import { cableAmpacityA } from '../capacity.ts';
+import type { CircuitLink } from '../circuit.ts';
 import { exceeds } from '../conductor.ts';
 import { carriesNothing, type Facts, fullOf, ratingOf, sizeOf } from '../facts.ts';
 import { linkEdge } from '../ratings.ts';
@@ -18,6 +19,8 @@ interface Through {
   readonly fullA: number;
   readonly heatingA: number;
   readonly supply: Place;
+  /** No load's current passes there. */
+  readonly servesNone: boolean;
 }
 
 /** What passes an edge on the one way of a charger or alternator; null where none does, or current has a choice of way. */
@@ -25,13 +28,15 @@ function throughAt(facts: Facts, { amps, by }: Throughput, edge: number): Throug
   const { model } = facts;
   const supplyA = amps[edge] ?? 0;
   const fitting = by[edge] ?? null;
-  if (supplyA === 0 || fitting === null || model.ways.behindOf(edge) === null) return null;
+  const behind = model.ways.behindOf(edge);
+  if (supplyA === 0 || fitting === null || behind === null) return null;
   const loadsA = fullOf(facts, edge) ?? 0;
   return {
     supplyA,
     fullA: loadsA + supplyA,
     heatingA: loadsA * heatingShareAt(model, edge) + supplyA,
     supply: fittingPlace(fitting),
+    servesNone: behind.length === 0,
   };
 }
 
@@ -39,33 +44,41 @@ type Verdict = { readonly severity: Severity; readonly what: 'opens' | 'forLong'
 
 function told(
   place: Place,
-  { supply, ...currents }: Through,
+  { supply, supplyA, fullA, heatingA }: Through,
   { severity, what }: Verdict,
   params: Record<string, Param>,
 ) {
   return finding('supply-wiring', {
     severity,
     places: [place, supply],
-    params: { ...currents, what, ...params },
+    params: { supplyA, fullA, heatingA, what, ...params },
     source: what === 'forLong' ? 'continuousLoad' : 'feedrunRules',
   });
 }
 
+/** The share of a rating that a fuse bears there for long. */
+const shareAt = ({ model: { settings } }: Facts, { zone }: CircuitLink): number =>
+  Math.min(CONTINUOUS_SHARE, holderFactor(ambientC(settings, zone)));
+
+const neededA = ({ fullA, heatingA }: Through, share: number): number | null =>
+  share > 0 ? Math.max(fullA, heatingA / share) : null;
+
 function ofLinks(facts: Facts, currents: Throughput): Finding[] {
-  const { circuit, settings } = facts.model;
-  return circuit.links.flatMap(({ fitting, terminal, zone }, link): Finding[] => {
+  return facts.model.circuit.links.flatMap((device, link): Finding[] => {
+    const { fitting, terminal } = device;
     const through = throughAt(facts, currents, linkEdge(facts.model, link));
     if (through === null) return [];
     const ratingA = ratingOf(facts, link);
-    const share = Math.min(CONTINUOUS_SHARE, holderFactor(ambientC(settings, zone)));
-    const neededA = share > 0 ? Math.max(through.fullA, through.heatingA / share) : null;
+    const share = shareAt(facts, device);
     const verdict = ((): Verdict | null => {
+      if (ratingA === null && through.servesNone) return null;
       if (ratingA === null) return { severity: 'fix', what: 'undecided' };
       if (exceeds(through.fullA, ratingA)) return { severity: 'stop', what: 'opens' };
       return exceeds(through.heatingA, share * ratingA) ? { severity: 'fix', what: 'forLong' } : null;
     })();
     if (verdict === null) return [];
-    return [ofOutput(terminal, told(fittingPlace(fitting), through, verdict, { ratingA, neededA, terminal }))];
+    const params = { ratingA, neededA: neededA(through, share), terminal };
+    return [ofOutput(terminal, told(fittingPlace(fitting), through, verdict, params))];
   });
 }
 
@@ -74,13 +87,63 @@ function ofCables(facts: Facts, currents: Throughput): Finding[] {
     const through = throughAt(facts, currents, index);
     if (through === null || carriesNothing(facts, index)) return [];
     const size = sizeOf(facts, index);
-    const place = runPlace(facts, index);
-    // where a load's way has no size either, that is told of the load
-    if (size === null && (facts.model.ways.behindOf(index) ?? []).length === 0)
-      return [told(place, through, { severity: 'fix', what: 'undecided' }, {})];
     const ampacityA = size === null ? null : cableAmpacityA(facts.model, cable, size);
     if (ampacityA === null || !exceeds(through.heatingA, ampacityA)) return [];
-    return [told(place, through, { severity: 'fix', what: 'carries' }, { ampacityA })];
+    return [told(runPlace(facts, index), through, { severity: 'fix', what: 'carries' }, { ampacityA })];
+  });
+}
+
+/** A fuse or a cable that nothing is chosen for. */
+interface Undecided {
+  readonly place: Place;
+  readonly through: Through;
+  readonly params: Readonly<Record<string, Param>>;
+}
+
+/** Where a load's way has no rating or size either, that is told of the load. */
+function undecidedOn(facts: Facts, currents: Throughput): Undecided[] {
+  const { links, cables } = facts.model.circuit;
+  const alone = (edge: number): Through | null => {
+    const through = throughAt(facts, currents, edge);
+    return through?.servesNone === true ? through : null;
+  };
+  return [
+    ...links.flatMap((device, link): Undecided[] => {
+      const through = ratingOf(facts, link) === null ? alone(linkEdge(facts.model, link)) : null;
+      if (through === null) return [];
+      const { fitting, terminal } = device;
+      const params = { neededA: neededA(through, shareAt(facts, device)), terminal };
+      return [{ place: fittingPlace(fitting), through, params }];
+    }),
+    ...cables.flatMap((_, index): Undecided[] => {
+      const through = sizeOf(facts, index) === null && !carriesNothing(facts, index) ? alone(index) : null;
+      return through === null ? [] : [{ place: runPlace(facts, index), through, params: {} }];
+    }),
+  ];
+}
+
+/** One cause, one fix for each supply; the part with the greatest current first, figures of the others by their number. */
+function ofUndecided(facts: Facts, currents: Throughput): Finding[] {
+  const bySupply = new Map<string, Undecided[]>();
+  for (const part of undecidedOn(facts, currents)) {
+    const { id } = part.through.supply;
+    bySupply.set(id, [...(bySupply.get(id) ?? []), part]);
+  }
+  return [...bySupply].flatMap(([supplyId, parts]): Finding[] => {
+    const [first, ...others] = parts.toSorted((one, other) => other.through.supplyA - one.through.supplyA);
+    if (first === undefined) return [];
+    const figures = others.flatMap(({ through, params }, index) =>
+      Object.entries({ heatingA: through.heatingA, ...params }).map(([name, value]) => [`${name}${index + 1}`, value]),
+    );
+    const params = { ...first.params, ...Object.fromEntries(figures), parts: parts.length };
+    const one = told(first.place, first.through, { severity: 'fix', what: 'undecided' }, params);
+    return [
+      {
+        ...one,
+        id: `supply-wiring:undecided:${supplyId}`,
+        places: [first.place, ...others.map((other) => other.place), first.through.supply],
+      },
+    ];
   });
 }
 
@@ -95,6 +158,6 @@ export const supplyWiring: Rule = {
     const { circuit, shorted } = facts.model;
     if (shorted || circuit.chargers.length + circuit.alternators.length === 0) return [];
     const currents = throughputOf(facts);
-    return [...ofLinks(facts, currents), ...ofCables(facts, currents)];
+    return [...ofLinks(facts, currents), ...ofCables(facts, currents), ...ofUndecided(facts, currents)];
   },
 };

@@ -4,7 +4,7 @@ import { acceptAlternative, alternativesOf } from '../../desk/alternatives.ts';
 import { likelyOther, type OtherAmplifier } from '../../plan/alternatives/otherAmplifier.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
-import { defaultName } from '../../words/index.ts';
+import { proposedName } from '../../words/proposedNames.ts';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import { Comparison } from './Comparison.tsx';
 import { OtherAmplifierFields } from './OtherAmplifierFields.tsx';
@@ -24,7 +24,7 @@ export default function Alternatives({ onClose }: { onClose: () => void }) {
   const other = stillOther(plan, asked);
   const { fittingId, ratedW } = other ?? { fittingId: '', ratedW: 0 };
   const all = useMemo(
-    () => alternativesOf(plan, fittingId === '' ? null : { fittingId, ratedW }, defaultName),
+    () => alternativesOf(plan, fittingId === '' ? null : { fittingId, ratedW }, proposedName),
     [plan, fittingId, ratedW],
   );
   const { alternatives } = words;

@@ -1,6 +1,7 @@
 import { type Fitting, MAX_NAME, type Plan, type Zone } from '../../plan/schema.ts';
 import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
+import { shownName } from '../../words/names.ts';
 import { Choice } from '../controls/Choice.tsx';
 import { TextField } from '../controls/TextField.tsx';
 import { Term, TermNote } from '../help/Term.tsx';
@@ -95,12 +96,18 @@ export function FittingFields({ fitting, plan }: { fitting: Fitting; plan: Plan 
   const assessed = useAnswer().zones[fitting.id];
   const { inspector, fieldLabels } = words;
   const caution = words.fittingCautions[fitting.kind];
+  const shown = shownName(plan, fitting);
   return (
     <div className="fields">
       <KindHelp kind={fitting.kind} />
       <OfKind fitting={fitting} plan={plan} />
       {caution === null ? null : <p className="caution">{caution}</p>}
-      <TextField label={inspector.name} value={fitting.name} maxLength={MAX_NAME} onTake={(name) => change({ name })} />
+      <TextField
+        label={inspector.name}
+        value={shown}
+        maxLength={MAX_NAME}
+        onTake={(name) => name !== shown && change({ name })}
+      />
       <Choice
         label={inspector.zone}
         value={fitting.zone}

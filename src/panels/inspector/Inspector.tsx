@@ -9,6 +9,7 @@ import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { runTitle } from '../../words/index.ts';
+import { shownName } from '../../words/names.ts';
 import { Tick } from '../controls/Tick.tsx';
 import { useDesk, useDeskStore, usePlan } from '../useDesk.ts';
 import { BendFields } from './BendFields.tsx';
@@ -16,7 +17,10 @@ import { FittingFields } from './FittingFields.tsx';
 import { RunFields } from './RunFields.tsx';
 
 function titleOf(plan: Plan, selection: Selection): string {
-  if (selection.kind === 'fitting') return fittingById(plan, selection.id)?.name ?? '';
+  if (selection.kind === 'fitting') {
+    const fitting = fittingById(plan, selection.id);
+    return fitting === undefined ? '' : shownName(plan, fitting);
+  }
   const run = runById(plan, selection.id);
   if (run === undefined) return '';
   const title = runTitle(plan, run);

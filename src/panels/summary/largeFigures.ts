@@ -3,7 +3,7 @@ import type { Assessment } from '../../assess/answer.ts';
 import { isBroken, runBrief } from '../../assess/brief.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
-import { unitsFor } from '../../words/index.ts';
+import { nameOfId, unitsFor } from '../../words/index.ts';
 import { figureSaid } from './figureSaid.ts';
 
 export const LARGE_FIGURES = ['feed', 'mainFuse', 'worstDrop', 'unprotected'] as const;
@@ -18,9 +18,9 @@ function missing(id: LargeFigureId, answer: Assessment): string {
 }
 
 /** Which fuse, where it could be another: the one named 'Main fuse' may be that of a lighter feed. */
-function whichFuse(id: string, { fittings }: Plan): string {
-  const fuses = fittings.filter(({ kind }) => kind === 'fuse');
-  return fuses.length > 1 ? (fuses.find((fuse) => fuse.id === id)?.name ?? '') : '';
+function whichFuse(id: string, plan: Plan): string {
+  const fuses = plan.fittings.filter(({ kind }) => kind === 'fuse');
+  return fuses.length > 1 ? (nameOfId(plan, id) ?? '') : '';
 }
 
 /** The same figure another way: the area of a size by number, the name of a fuse, the drop as a share. */

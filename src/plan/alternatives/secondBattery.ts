@@ -33,7 +33,7 @@ export function secondBattery(plan: Plan, names: ProposedNames, newId: () => str
   const hub = hubOf(plan, amplifier.id);
   const from = builder.at(hub);
   const at = builder.spot({ from, radiiM: BATTERY_FROM_HUB_M, towards: from, sameZone: true });
-  const batteryId = builder.place('battery', at, 'feeds');
+  const batteryId = builder.place('battery', at, { why: 'feeds' });
   const battery = fittingById(builder.plan, batteryId);
   if (battery === undefined) return null;
   joinSource(builder, battery, hub);

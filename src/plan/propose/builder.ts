@@ -3,16 +3,31 @@ import type { Point } from '../../geom/point.ts';
 import { fittingById } from '../byId.ts';
 import { newRun } from '../create.ts';
 import { newFittingIn } from '../newFitting.ts';
-import type { Fitting, FittingKind, Plan, RunKind, Sheet, TerminalRef } from '../schema.ts';
+import {
+  type Fitting,
+  type FittingKind,
+  MAX_NAME,
+  type Plan,
+  type RunKind,
+  type Sheet,
+  type TerminalRef,
+} from '../schema.ts';
 import { type Ground, groundOf } from './ground.ts';
 import { type Proposal, type Proposed, type WhyProposed, withProposal } from './proposal.ts';
 import { freeSpot, type Wanted } from './spot.ts';
 import { bendsBetween, costOf, type Land } from './way.ts';
 import { isLoose } from './wired.ts';
 
+/** What a proposal knows of a new fitting that its name may tell. */
+export interface Purpose {
+  readonly why: WhyProposed;
+  /** The only consumer behind it. */
+  readonly consumerId?: string;
+}
+
 /** What new fittings are called; words come from outside. */
 export interface ProposedNames {
-  fitting(kind: FittingKind, plan: Plan): string;
+  fitting(kind: FittingKind, plan: Plan, purpose?: Purpose): string;
 }
 
 /** How far a pass-through that stands already is gone round for, m. */
@@ -68,9 +83,12 @@ export class Builder {
   }
 
   /** Proposes a fitting; answers its id. `change` makes of the new one what is wanted. */
-  place(kind: FittingKind, at: Point, why: WhyProposed, change = (fitting: Fitting): Fitting => fitting): string {
+  place(kind: FittingKind, at: Point, purpose: Purpose, change = (fitting: Fitting): Fitting => fitting): string {
     const id = this.newId();
-    const name = this.names.fitting(kind, this.#whole);
+    const telling = this.names.fitting(kind, this.#whole, purpose);
+    // made from another name it may be longer than the plan takes
+    const name = telling.length <= MAX_NAME ? telling : this.names.fitting(kind, this.#whole);
+    const { why } = purpose;
     const fitting = change(newFittingIn(this.#whole, kind, { id, name, sheetId: this.sheet.id, at }));
     this.#add({ kind: 'fitting', id, fitting, why });
     return id;
@@ -108,7 +126,7 @@ export class Builder {
         this.#lengthOf(start, at) + this.#lengthOf(at, end) + crowded + inColumn + (ground.holds(at) ? 0 : 50);
       if (cost < best.cost - 1e-6) best = { cost, yM };
     }
-    return this.place('passThrough', { xM: wallXM, yM: best.yM }, 'throughWall');
+    return this.place('passThrough', { xM: wallXM, yM: best.yM }, { why: 'throughWall' });
   }
 
   #lengthOf(from: Point, to: Point): number {

@@ -101,7 +101,7 @@ function firstFuse(builder: Builder, { ref }: Tip, towards: Point): TerminalRef 
     .filter(({ at }) => builder.ground.side(at) === builder.ground.side(from));
   const fuseId =
     standing?.id ??
-    builder.place('fuse', builder.spot({ from, radiiM: FIRST_FUSE_M, towards, sameZone: true }), 'firstFuse');
+    builder.place('fuse', builder.spot({ from, radiiM: FIRST_FUSE_M, towards, sameZone: true }), { why: 'firstFuse' });
   builder.lead(ref, { fittingId: fuseId, terminal: 'in' }, 'power', 'firstFuse');
   return { fittingId: fuseId, terminal: 'out' };
 }
@@ -120,7 +120,8 @@ function blockFor(builder: Builder, source: Fitting, feed: readonly Inlet[]): st
   const towards = { xM: (nearest.xM + source.at.xM) / 2, yM: middle.yM };
   const from = served.length === 1 ? nearest : middle;
   const outputs = feed.map((_, index) => ({ terminal: `out${index + 1}`, link: autoLink() })).slice(0, 24);
-  return builder.place('block', builder.spot({ from, radiiM: BLOCK_M, towards, sameZone: true }), 'divides', (block) =>
+  const at = builder.spot({ from, radiiM: BLOCK_M, towards, sameZone: true });
+  return builder.place('block', at, { why: 'divides' }, (block) =>
     block.kind === 'block' ? { ...block, outputs } : block,
   );
 }
@@ -131,7 +132,7 @@ const middleOf = (points: readonly Point[]): Point => ({
 });
 
 /** From a block to an input: by an output that is free, else by a fuse of its own on the bus. */
-function branch(builder: Builder, hub: TerminalRef, { supply }: Inlet): void {
+function branch(builder: Builder, hub: TerminalRef, { consumer, supply }: Inlet): void {
   const block = fittingById(builder.plan, hub.fittingId);
   const free = block?.kind === 'block' ? freeOutput(builder.plan, block) : undefined;
   if (free !== undefined) {
@@ -140,7 +141,7 @@ function branch(builder: Builder, hub: TerminalRef, { supply }: Inlet): void {
   }
   const [from, towards] = [builder.at(hub), builder.at(supply)];
   const at = builder.spot({ from, radiiM: BRANCH_FUSE_M, towards, sameZone: true });
-  const fuseId = builder.place('fuse', at, 'branchFuse');
+  const fuseId = builder.place('fuse', at, { why: 'branchFuse', consumerId: consumer.id });
   builder.lead(hub, { fittingId: fuseId, terminal: 'in' }, 'power', 'branchFuse');
   builder.lead({ fittingId: fuseId, terminal: 'out' }, supply, 'power', 'feeds');
 }
@@ -182,6 +183,7 @@ function addGround(builder: Builder, from: TerminalRef, why: 'groundSource' | 'g
   const isNear = at.yM - box.minYM < box.maxYM - at.yM;
   const towards = { xM: at.xM + 0.3, yM: isNear ? box.minYM : box.maxYM };
   const id =
-    standing?.id ?? builder.place('ground', builder.spot({ from: at, radiiM: GROUND_M, towards, sameZone: true }), why);
+    standing?.id ??
+    builder.place('ground', builder.spot({ from: at, radiiM: GROUND_M, towards, sameZone: true }), { why });
   builder.lead(from, { fittingId: id, terminal: 'body' }, 'ground', why);
 }

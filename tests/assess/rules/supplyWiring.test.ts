@@ -98,13 +98,66 @@ describe('cable and fuse of a DC-DC charger: 38.1 A at its input, 30 A at its ou
   });
 
   it('what nothing is chosen for is said, not passed over', () => {
+    const plan = charged({ inputA: 'auto', outputSize: 'auto' });
+    const [fix, ...others] = findingsOf(plan, RULE);
+    expect(others).toEqual([]);
+    // one cause: nothing is chosen by what the charger sends; where that shows is all told, the greatest current first
+    expect(fix).toMatchObject({ severity: 'fix', params: { what: 'undecided' } });
+    const ids = ['frontFuse', 'charger-chargerFuse', 'chargerFuse-rear', 'charger'];
+    expect(fix?.places.map(({ id }) => id)).toEqual(ids);
+    if (fix === undefined) return;
+    expect(sentenceOf(fix, plan)).toBe(
+      'Nothing is chosen for frontFuse and 2 more on the way of charger, which sends up to 38.1 A through them.',
+    );
+    // 38.1 A over 0.775; the cables carry the charger's 30 A
+    expect(remedyOf(fix, plan)).toBe(
+      'Sizes are not chosen by what a charger or an alternator sends. Set them by hand: frontFuse to at least 49.2 A; charger-chargerFuse for at least 30 A; chargerFuse-rear for at least 30 A.',
+    );
+  });
+
+  it('of one part alone is said as of that part', () => {
+    const plan = charged({ inputA: 'auto' });
+    const [fix, ...others] = findingsOf(plan, RULE);
+    expect(others).toEqual([]);
+    expect(fix?.places.map(({ id }) => id)).toEqual(['frontFuse', 'charger']);
+    if (fix === undefined) return;
+    expect(sentenceOf(fix, plan)).toBe('Nothing is chosen for frontFuse, which charger sends 38.1 A through.');
+    expect(remedyOf(fix, plan)).toMatch(/set it by hand, to at least 49\.2 A\.$/);
+  });
+
+  it('is one fix for each of two chargers, and takes in no cause but that', () => {
+    // the output fuse is told and too small: a stop of its own
+    const stop = charged({ inputA: 'auto', inputSize: 'auto', outputA: 25 });
+    expect(places(stop)).toEqual(['stop opens chargerFuse', 'fix undecided frontFuse']);
     const plan = charged({ inputA: 'auto', inputSize: 'auto' });
-    expect(places(plan)).toEqual([
-      'fix undecided frontFuse',
-      'fix undecided frontFuse-bar',
-      'fix undecided bar-charger',
+    const second = new PlanOf()
+      .fitting('charger', 'charger2', { outputV: told(14.4), outputMaxA: told(20), efficiency: told(0.9) })
+      .battery('third', { strap: null })
+      .run('bar.bus', 'charger2.input', 0.3)
+      .run('charger2.output', 'third.positive', 0.3, { size: 'sae:8' }).plan;
+    const two: Plan = {
+      ...plan,
+      fittings: [...plan.fittings, ...second.fittings],
+      runs: [...plan.runs, ...second.runs],
+    };
+    const found = findingsOf(two, RULE);
+    expect(found.map(({ places: of }) => of.at(-1)?.id).sort()).toEqual(['charger', 'charger2']);
+    // what both send through is told once
+    expect(found.flatMap(({ places: of }) => of.slice(0, -1).map(({ id }) => id)).sort()).toEqual([
+      'bar-charger',
+      'bar-charger2',
+      'frontFuse',
+      'frontFuse-bar',
     ]);
-    for (const one of findingsOf(plan, RULE)) expect(remedyOf(one, plan)).toMatch(/by hand/);
+  });
+
+  it('says so of what serves music as well on its own, since that has causes of its own', () => {
+    // no fuse carries 900 A of lights
+    const plan = charged({ inputA: 'auto', inputSize: 'auto', outputSize: 'auto', lightsA: 900 });
+    expect(findingsOf(plan, RULE).map(({ places: of }) => of.map(({ id }) => id))).toEqual([
+      ['frontFuse', 'charger'],
+      ['bar-charger', 'charger-chargerFuse', 'chargerFuse-rear', 'charger'],
+    ]);
   });
 
   it('comes on top of what else is on the way: 5 A of lights beside it', () => {

@@ -20,10 +20,13 @@ export const after = (before: string, figure: string): string => (figure === '' 
 export const withOthers = (name: string, others: number): string =>
   others > 0 ? `${name} und ${others} weitere` : name;
 
+/** How the figures of several places are told: those of the first by their name, those of the others numbered. */
+export const ofPlace = (name: string, index: number): string => (index === 0 ? name : `${name}${index}`);
+
 /** The fuse a finding is about: a fitting, or one output of a block. */
-export function fuseAtPlace(told: Told): string {
-  const terminal = told.text('terminal');
-  return terminal === null ? told.place(0) : terminalOf(told.place(0), terminal);
+export function fuseAtPlace(told: Told, index = 0): string {
+  const terminal = told.text(ofPlace('terminal', index));
+  return terminal === null ? told.place(index) : terminalOf(told.place(index), terminal);
 }
 
 /** A voltage that something is made for, as it stands on the label: '12 V', not '12,00 V'. */

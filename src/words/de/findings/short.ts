@@ -50,8 +50,8 @@ function breakingRemedy(told: Told): string {
   const [family, rating] = [familyOf(told, 'helpFamily'), told.current('helpRatingA')];
   const take =
     family === ''
-      ? 'Für keinen Einsatz im Bestand ist so viel angegeben.'
-      : `Genug angegeben ist für: ${family}${after(', mit', rating)}.`;
+      ? 'Kein Einsatz im Bestand hat ein so hohes angegebenes Ausschaltvermögen.'
+      : `Eine Bauart mit ausreichendem angegebenem Ausschaltvermögen einsetzen, etwa ${family}${after(' mit', rating)}.`;
   return said(take, told.text('verdict') === 'notStated' ? 'Oder den Wert beim Hersteller erfragen.' : '');
 }
 

@@ -1,6 +1,6 @@
 /** Findings on batteries, alternators, capacitors, contacts and joints. */
 import type { Told } from '../../told.ts';
-import { after, type FindingTable, fuseAtPlace, withOthers } from './finding.ts';
+import { after, type FindingTable, fuseAtPlace, ofPlace, said, withOthers } from './finding.ts';
 
 const MILLI = 1e-3;
 
@@ -19,9 +19,27 @@ function supplyWiring(told: Told): string {
       return `${at}${after(', mit', told.current('ratingA'))}: auf Dauer ${told.current('heatingA', 'zu viel')}${shared}.`;
     case 'carries':
       return `${at}: auf Dauer ${told.current('heatingA', 'mehr als erlaubt')}${shared}; hier sind ${told.current('ampacityA', 'weniger')} erlaubt.`;
-    default:
-      return `${at}: nichts gewählt, obwohl ${supply} ${told.current('supplyA', 'seinen Strom')} hindurchschickt.`;
+    default: {
+      const others = (told.number('parts') ?? 1) - 1;
+      return others > 0
+        ? `${withOthers(at, others)} im Weg von ${supply}: nichts gewählt, obwohl bis zu ${told.current('supplyA', 'sein ganzer Strom')} hindurchfließen.`
+        : `${at}: nichts gewählt, obwohl ${supply} ${told.current('supplyA', 'seinen Strom')} hindurchschickt.`;
+    }
   }
+}
+
+/** A fuse is set to a rating, a cable for a current; of several parts each to its own. */
+function setByHand(told: Told): string {
+  const least = (index: number): string => {
+    const needed = told.current(ofPlace('neededA', index));
+    return needed === ''
+      ? after('für mindestens', told.current(ofPlace('heatingA', index)))
+      : `auf mindestens ${needed}`;
+  };
+  const parts = told.number('parts') ?? 1;
+  if (parts === 1) return `: von Hand festlegen${after(',', least(0))}`;
+  const each = Array.from({ length: parts }, (_, index) => said(fuseAtPlace(told, index), least(index)));
+  return `. Von Hand festlegen: ${each.join('; ')}`;
 }
 
 export const supply: FindingTable<
@@ -89,7 +107,7 @@ export const supply: FindingTable<
     remedy: (told) => {
       const needed = told.current('neededA');
       if (told.text('what') === 'undecided')
-        return `Nach dem Strom von Ladewandler oder Generator wird nichts gewählt: von Hand festlegen${needed === '' ? after(', für mindestens', told.current('heatingA')) : `, auf mindestens ${needed}`}.`;
+        return `Nach dem Strom von Ladewandler oder Generator wird nichts gewählt${setByHand(told)}.`;
       if (told.text('what') === 'carries')
         return 'Größeren Querschnitt, bessere Isolierklasse oder kühleren Weg nehmen.';
       return `${needed === '' ? 'Größere Sicherung' : `Mindestens ${needed}`} einsetzen, wenn die Leitung das verträgt; sonst auch größeren Querschnitt.`;

@@ -30,20 +30,20 @@ function breaking(told: Told): string {
   const at = fuseAtPlace(told);
   const others = (told.number('links') ?? 1) - 1;
   const alike = others > 0 ? `${others} more in the same case.` : '';
-  const breaks = told.current('breakingA', 'less');
+  const breaks = told.current('breakingA', 'too low');
   switch (told.text('verdict')) {
     case 'belowTable':
-      return `${at} is stated to break ${breaks}; the boat standard's table asks for ${told.current('askedA', 'more')} at a ${told.text('place') === 'main' ? 'main' : 'branch'} fuse with ${told.current('ccaA', 'that much')} of cold cranking current.`;
+      return `The stated breaking capacity of ${at} is ${breaks}; the boat standard's table asks for ${told.current('askedA', 'more')} at a ${told.text('place') === 'main' ? 'main' : 'branch'} fuse with ${told.current('ccaA', 'that much')} of cold cranking current.`;
     case 'belowDoubled':
-      return `${at} is stated to break ${breaks}; a dead short behind it draws ${told.current('estimateA', 'more')}, and ${told.current('doubledA', 'still more')} even with twice the battery resistance.`;
+      return `The stated breaking capacity of ${at} is ${breaks}; a dead short behind it draws ${told.current('estimateA', 'more')}, and ${told.current('doubledA', 'still more')} even with twice the battery resistance.`;
     case 'belowEstimate':
       return said(
-        `${at} is stated to break ${breaks}; a dead short right behind it is estimated at ${told.current('estimateA', 'more')}, by a factor of two either way.`,
+        `The stated breaking capacity of ${at} is ${breaks}; a dead short right behind it is estimated at ${told.current('estimateA', 'more')}, by a factor of two either way.`,
         alike,
       );
     default:
       return said(
-        `What ${at} can break is not stated; a dead short right behind it is estimated at ${told.current('estimateA', 'much')}.`,
+        `The breaking capacity of ${at} is not stated; a dead short right behind it is estimated at ${told.current('estimateA', 'much')}.`,
         alike,
       );
   }
@@ -53,9 +53,9 @@ function breakingRemedy(told: Told): string {
   const [family, rating] = [familyOf(told, 'helpFamily'), told.current('helpRatingA')];
   const take =
     family === ''
-      ? 'No link held is stated to break that.'
-      : `${family} is stated to break enough${after(', at', rating)}.`;
-  return said(take, told.text('verdict') === 'notStated' ? 'Or ask its maker for the figure.' : '');
+      ? 'No link held has a stated breaking capacity that high.'
+      : `Fit a type whose stated breaking capacity is sufficient, such as ${family}${after(' at', rating)}.`;
+  return said(take, told.text('verdict') === 'notStated' ? 'Or ask the maker of this one for the figure.' : '');
 }
 
 export const short: FindingTable<

@@ -1,6 +1,6 @@
 /** Findings on batteries, alternators, capacitors, contacts and joints. */
 import type { Told } from '../../told.ts';
-import { after, type FindingTable, fuseAtPlace } from './finding.ts';
+import { after, type FindingTable, fuseAtPlace, ofPlace, said } from './finding.ts';
 
 const MILLI = 1e-3;
 
@@ -19,9 +19,25 @@ function supplyWiring(told: Told): string {
       return `${at}${after(', at', told.current('ratingA'))}, would carry ${told.current('heatingA', 'too much')} for long${shared}.`;
     case 'carries':
       return `${at} would carry ${told.current('heatingA', 'more than it may')} for long${shared}; here it may carry ${told.current('ampacityA', 'less')}.`;
-    default:
-      return `Nothing is chosen for ${at}, which ${supply} sends ${told.current('supplyA', 'its current')} through.`;
+    default: {
+      const others = (told.number('parts') ?? 1) - 1;
+      return others > 0
+        ? `Nothing is chosen for ${at} and ${others} more on the way of ${supply}, which sends up to ${told.current('supplyA', 'its current')} through them.`
+        : `Nothing is chosen for ${at}, which ${supply} sends ${told.current('supplyA', 'its current')} through.`;
+    }
   }
+}
+
+/** A fuse is set to a rating, a cable for a current; of several parts each to its own. */
+function setByHand(told: Told): string {
+  const least = (index: number): string => {
+    const needed = told.current(ofPlace('neededA', index));
+    return needed === '' ? after('for at least', told.current(ofPlace('heatingA', index))) : `to at least ${needed}`;
+  };
+  const parts = told.number('parts') ?? 1;
+  if (parts === 1) return `: set it by hand${after(',', least(0))}`;
+  const each = Array.from({ length: parts }, (_, index) => said(fuseAtPlace(told, index), least(index)));
+  return `. Set them by hand: ${each.join('; ')}`;
 }
 
 export const supply: FindingTable<
@@ -90,7 +106,7 @@ export const supply: FindingTable<
     remedy: (told) => {
       const needed = told.current('neededA');
       if (told.text('what') === 'undecided')
-        return `Sizes are not chosen by what a charger or an alternator sends: set it by hand${needed === '' ? after(', for at least', told.current('heatingA')) : `, to at least ${needed}`}.`;
+        return `Sizes are not chosen by what a charger or an alternator sends${setByHand(told)}.`;
       if (told.text('what') === 'carries') return 'Use a thicker cable, a better insulation class, or a cooler way.';
       return `Fit ${needed === '' ? 'a larger fuse' : `at least ${needed}`}, where the cable carries that; else a thicker cable too.`;
     },
