@@ -2,6 +2,7 @@
  * A name that the page gave is written into the plan in the language spoken then, and stays so written. Where it is
  * shown it is said in the language spoken now; one that a user gave is shown as it was given.
  */
+import { indexed } from '../plan/byId.ts';
 import type { Fitting, FittingKind, Plan } from '../plan/schema.ts';
 import * as german from './de/fittings.ts';
 import * as english from './en/fittings.ts';
@@ -30,27 +31,27 @@ function inSpoken({ kind, name }: Fitting): string {
   return name;
 }
 
-let known = new WeakMap<readonly Fitting[], ReadonlyMap<string, string>>();
-
 /** By id, where it is another name than the plan's: none that would then be the name of two. */
-function saidIn(fittings: readonly Fitting[]): ReadonlyMap<string, string> {
-  const before = known.get(fittings);
-  if (before !== undefined) return before;
+function otherNames(fittings: readonly Fitting[]): ReadonlyMap<string, string> {
   const names = fittings.map(inSpoken);
   const count = new Map<string, number>();
   for (const name of names) count.set(name, (count.get(name) ?? 0) + 1);
-  const said = new Map(
+  return new Map(
     fittings.flatMap(({ id, name }, index) => {
       const other = names[index] ?? name;
       return other !== name && count.get(other) === 1 ? [[id, other] as const] : [];
     }),
   );
-  known.set(fittings, said);
-  return said;
 }
 
-showNamesBy((plan: Plan, { id, name }: Fitting) => saidIn(plan.fittings).get(id) ?? name);
+/** A finger that drags names nothing anew. */
+const inOneLanguage = () =>
+  indexed(otherNames, (one, was) => one.id === was.id && one.kind === was.kind && one.name === was.name);
+
+let saidIn = inOneLanguage();
+
+showNamesBy(({ fittings }: Plan, { id, name }: Fitting) => saidIn(fittings).get(id) ?? name);
 
 hear(() => {
-  known = new WeakMap();
+  saidIn = inOneLanguage();
 });
