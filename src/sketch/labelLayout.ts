@@ -18,16 +18,16 @@ export interface PlacedLabel {
 /** Mean advance of a figure in large bold type, as a part of its size. */
 const BOLD = 0.6;
 const LABEL_PX = 16;
-const LINE_PX = 20;
+export const LINE_PX = 20;
 const PAD_PX = 6;
 /** A long name is cut off here and not allowed to cover the sheet. */
 export const LABEL_MAX_PX = 168;
 const HAZARD_PX = 26;
 const HAZARD_LINE_PX = 42;
-const GAP_PX = 5;
+export const GAP_PX = 5;
 
 /** Labels grow with the room, for the back row of a class: `scale` is 1 on a tablet. */
-function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
+export function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
   const { w, h } = baseSizeOf(label);
   return { w: w * scale, h: h * scale };
 }
@@ -62,16 +62,17 @@ const CORNERS = [
 /** How much further off a name may stand where it has no room right beside its plate, in lines. */
 const FURTHER_LINES = [0.5, 1, 2] as const;
 /** And so many times as far from every other plate as from its own. */
-const CLEARLY_NEARER = 1.5;
+export const CLEARLY_NEARER = 1.5;
 /** On a sheet with more fittings than these names need not look further for room: that is asked anew with every zoom. */
-const MOST_LOOKING_FURTHER = 48;
+export const MOST_LOOKING_FURTHER = 48;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
 export const HALF_STROKE_PX = 12;
 
-const isInside = ({ x, y, w, h }: Box, size: PaneSize): boolean =>
+export const isInside = ({ x, y, w, h }: Box, size: PaneSize): boolean =>
   x - w / 2 >= 0 && y - h / 2 >= 0 && x + w / 2 <= size.widthPx && y + h / 2 <= size.heightPx;
 
-const isSeen = ({ xPx: x, yPx: y }: ScreenPoint, size: PaneSize): boolean => isInside({ x, y, w: 0, h: 0 }, size);
+export const isSeen = ({ xPx: x, yPx: y }: ScreenPoint, size: PaneSize): boolean =>
+  isInside({ x, y, w: 0, h: 0 }, size);
 
 /** How far beside and below its middle a label may stand, in the order of trying. */
 function* offsets(
@@ -114,8 +115,22 @@ export const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({
   h: heightPx,
 });
 
+export const placedIn = (label: LabelShape, { x, y, w, h }: Box): PlacedLabel => ({
+  label,
+  xPx: x,
+  yPx: y,
+  widthPx: w,
+  heightPx: h,
+});
+
 /** Places to try, nearest to what is usual first: one after another, since the first mostly has room. */
-function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: PaneSize, scale: number): Generator<Box> {
+export function* triesFor(
+  label: LabelShape,
+  isKept: boolean,
+  camera: Camera,
+  size: PaneSize,
+  scale: number,
+): Generator<Box> {
   const own = sizeOf(label, scale);
   const plate = halfPlatePx(camera.pxPerM);
   for (const at of [label.at, ...(label.elsewhere ?? [])]) {
@@ -163,7 +178,7 @@ function furtherTries(
  * The first place with room; one that no cable crosses, where cables matter and there is such a place. What has to be
  * shown stands in the first of all where none has.
  */
-function roomFor(
+export function roomFor(
   tries: Iterable<Box>,
   label: LabelShape,
   isKept: boolean,
@@ -206,7 +221,7 @@ export function placed(
       roomFor(furtherTries(label, grounds, camera, size, scale), label, isKept, grounds, taken);
     if (box === undefined) continue;
     taken.push(box);
-    done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
+    done.push(placedIn(label, box));
   }
   return done;
 }
