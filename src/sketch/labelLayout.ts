@@ -115,14 +115,6 @@ export const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({
   h: heightPx,
 });
 
-export const placedIn = (label: LabelShape, { x, y, w, h }: Box): PlacedLabel => ({
-  label,
-  xPx: x,
-  yPx: y,
-  widthPx: w,
-  heightPx: h,
-});
-
 /** Places to try, nearest to what is usual first: one after another, since the first mostly has room. */
 export function* triesFor(
   label: LabelShape,
@@ -209,41 +201,26 @@ export function placed(
 ): PlacedLabel[] {
   const done: PlacedLabel[] = [];
   const taken: Box[] = [];
-  const inOrder = [
-    ...labels.filter(({ kind }) => kind === 'hazard'),
-    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),
-    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id !== keep),
-  ];
-  for (const label of inOrder) {
-    const isKept = label.kind === 'hazard' || label.id === keep;
+  const rank = ({ kind, id }: LabelShape) => (kind === 'hazard' ? 0 : id === keep ? 1 : 2);
+  for (const label of labels.toSorted((one, other) => rank(one) - rank(other))) {
+    const isKept = rank(label) < 2;
     const box =
       roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken) ??
       roomFor(furtherTries(label, grounds, camera, size, scale), label, isKept, grounds, taken);
     if (box === undefined) continue;
     taken.push(box);
-    done.push(placedIn(label, box));
+    done.push({ label, xPx: box.x, yPx: box.y, widthPx: box.w, heightPx: box.h });
   }
   return done;
 }
 
-const namesIn = (done: readonly PlacedLabel[]): number => done.filter(({ label }) => label.kind === 'fitting').length;
-
 /**
  * Labels with room, in the order of the drawing: the length of an unprotected stretch always, then what is picked out,
- * then names, then figures of runs. A name that has found none goes before the other names, which have other places.
+ * then names, then figures of runs.
  */
-export function layOutLabels(
+export const layOutLabels = (
   { labels, ...things }: Drawing,
   camera: Camera,
   size: PaneSize,
   wish: Wish,
-): PlacedLabel[] {
-  const grounds = [groundOf(things, camera, size, wish.scale)];
-  const first = placed(labels, grounds, camera, size, wish);
-  const known = new Set(first.map(({ label }) => label));
-  const isRoomless = (label: LabelShape) => label.kind === 'fitting' && !known.has(label);
-  if (isCrowded(grounds) || !labels.some(isRoomless)) return first;
-  const inOrder = labels.toSorted((one, other) => Number(isRoomless(other)) - Number(isRoomless(one)));
-  const second = placed(inOrder, grounds, camera, size, wish);
-  return namesIn(second) > namesIn(first) ? second : first;
-}
+): PlacedLabel[] => placed(labels, [groundOf(things, camera, size, wish.scale)], camera, size, wish);

@@ -48,7 +48,7 @@ export class LabelPlaces {
       const seen = late?.sideBySide(plan, settled, camera.pxPerM) ?? settled;
       const wish = { keep, scale };
       const placed = layOutLabels(seen, camera, size, wish);
-      return late === null || isScrolled ? placed : late.withMoreNames(placed, seen, camera, size, wish);
+      return late === null || isScrolled ? placed : late.withMoreLabels(placed, seen, camera, size, wish);
     },
   );
 

@@ -1,6 +1,7 @@
 /**
- * Room for names that have found none: between the usual places beside their plates, where another name stands that
- * has room elsewhere, and where the figures of a run stand. What has to be shown stays where it is.
+ * Room for labels that have found none in their usual places: for a length beside what is seen of its stripe, for a name
+ * between those places, where another name stands that has room elsewhere, and where the figures of a run stand. What
+ * has to be shown stays where it is.
  */
 import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
@@ -16,12 +17,12 @@ import {
   LINE_PX,
   MOST_LOOKING_FURTHER,
   type PlacedLabel,
-  placedIn,
   roomFor,
   sizeOf,
   triesFor,
   type Wish,
 } from './labelLayout.ts';
+import { middlesInSight } from './stripesInSight.ts';
 
 /** How far off its plate, in lines. */
 const OFF_LINES = [0, 0.25, 0.5, 0.75, 1, 1.5, 2] as const;
@@ -42,6 +43,14 @@ interface Pane {
   readonly size: PaneSize;
   readonly scale: number;
 }
+
+const placedIn = (label: LabelShape, { x, y, w, h }: Box): PlacedLabel => ({
+  label,
+  xPx: x,
+  yPx: y,
+  widthPx: w,
+  heightPx: h,
+});
 
 /** From edge to edge of two boxes, px. */
 const gap = (one: Box, other: Box): number =>
@@ -138,24 +147,47 @@ class Names {
   }
 }
 
-/** The labels with those names that find room after all. The same list where none does. */
-export function withMoreNames(
-  placed: readonly PlacedLabel[],
+/** Lengths of stripes of which only a part is seen, away from every place they usually have. */
+function moreLengths(placed: readonly PlacedLabel[], labels: readonly LabelShape[], pane: Pane): PlacedLabel[] {
+  const { ground, camera, size, scale } = pane;
+  const known = new Set(placed.map(({ label }) => label));
+  const taken = placed.filter(({ label }) => label.kind === 'hazard').map(boxOf);
+  return labels.flatMap((label) => {
+    if (label.kind !== 'hazard' || known.has(label)) return [];
+    const [at, ...elsewhere] = middlesInSight(label, camera, size);
+    if (at === undefined) return [];
+    const tries = triesFor({ ...label, at, elsewhere }, true, camera, size, scale);
+    const box = roomFor(tries, label, true, [ground], taken);
+    if (box === undefined) return [];
+    taken.push(box);
+    return [placedIn(label, box)];
+  });
+}
+
+/** The labels with those lengths and names that find room after all. The same list where none does. */
+export function withMoreLabels(
+  first: readonly PlacedLabel[],
   { labels, ...things }: Drawing,
   camera: Camera,
   size: PaneSize,
   { keep, scale }: Wish,
 ): readonly PlacedLabel[] {
+  const ground = groundOf(things, camera, size, scale);
+  const pane = { ground, camera, size, scale };
+  const isFixed = ({ label }: PlacedLabel): boolean => label.kind === 'hazard' || label.id === keep;
+  const lengths = moreLengths(first, labels, pane);
+  // a name makes way for a length
+  const makesWay = (one: PlacedLabel): boolean =>
+    !isFixed(one) && lengths.some((length) => overlap(boxOf(length), boxOf(one)));
+  const placed = lengths.length === 0 ? first : [...lengths, ...first.filter((one) => !makesWay(one))];
   const known = new Set(placed.map(({ label }) => label));
   const roomless = labels.filter(
     (label) => label.kind === 'fitting' && !known.has(label) && isSeen(toScreen(camera, size, label.at), size),
   );
   if (roomless.length === 0 || things.fittings.length > MOST_LOOKING_FURTHER) return placed;
-  const isName = ({ label }: PlacedLabel): boolean => label.kind === 'fitting' && label.id !== keep;
-  const isFixed = ({ label }: PlacedLabel): boolean => label.kind === 'hazard' || label.id === keep;
-  const ground = groundOf(things, camera, size, scale);
   const fixed = placed.filter(isFixed);
-  const names = new Names({ ground, camera, size, scale }, fixed.map(boxOf));
+  const isName = (one: PlacedLabel): boolean => one.label.kind === 'fitting' && !isFixed(one);
+  const names = new Names(pane, fixed.map(boxOf));
   for (const one of placed.filter(isName)) names.at.set(one.label, boxOf(one));
   for (const label of roomless) names.place(label);
   const done = [...fixed, ...[...names.at].map(([label, box]) => placedIn(label, box))];
