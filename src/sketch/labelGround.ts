@@ -49,7 +49,7 @@ export function shareWithin(box: Box, [a, b]: Segment): number {
   return enters < leaves ? (enters + leaves) / 2 : -1;
 }
 
-const segmentsOf = (line: readonly ScreenPoint[]): Segment[] =>
+export const segmentsOf = (line: readonly ScreenPoint[]): Segment[] =>
   line.flatMap((b, index) => {
     const a = line[index - 1];
     return a === undefined ? [] : [[a, b] as const];
