@@ -121,20 +121,20 @@ function runLabel(plan: Plan, run: Run, answer: RunBrief, words: LabelWords): La
   };
 }
 
-/** Shares of its longest piece beside which the length may stand too, so that a pane that shows a part of a stripe says it. */
+/** Shares of its longest piece beside which the length may stand too, so that it stays near a stripe seen in part. */
 const ALONG = [0.3, 0.7, 0.1, 0.9];
 
 function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: LabelWords): LabelShape | null {
   if (!(source.unprotectedM > 0)) return null;
   const runs = source.runIds.flatMap((id) => runById(plan, id) ?? []).filter((run) => run.sheetId === sheetId);
-  // the longest of its runs: that is where the stripe is seen
-  const lines = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
-  const line = lines[0] ?? [];
+  // the longest of its runs first: that is where the stripe is seen
+  const along = runs.map((run) => runPoints(plan, run)).sort((a, b) => polylineLength(b) - polylineLength(a));
+  const [line = []] = along;
   const at = middleOf(line);
   if (at === null) return null;
   const figures = words.unprotected(source.unprotectedM);
   const [id, elsewhere] = [source.fittingId, besideMiddle(line, ALONG)];
-  return { key: `hazard.${id}`, kind: 'hazard', id, at, elsewhere, title: '', figures };
+  return { key: `hazard.${id}`, kind: 'hazard', id, at, elsewhere, along, title: '', figures };
 }
 
 /** What on a sheet labels are wanted for. */

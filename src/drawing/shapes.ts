@@ -86,6 +86,8 @@ export interface LabelShape {
   at: Point;
   /** Where else along a run it may stand, the best first. */
   elsewhere?: readonly Point[];
+  /** The lines beside whatever is seen of which it has to stand. */
+  along?: readonly (readonly Point[])[];
   /** How much of its width it stands to the right of where it would be, so as not to lie on the run in the next lane. */
   asideX?: number;
   title: string;

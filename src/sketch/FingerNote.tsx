@@ -10,6 +10,7 @@ import { heldAt } from './handDrawing.ts';
 import { liveOf } from './live.ts';
 import { liveFigures } from './liveFigures.ts';
 import { merged } from './merged.ts';
+import { nearestPane } from './nearestPane.ts';
 import type { Palette } from './palette.ts';
 import { figuresIn } from './sight.ts';
 import type { Table } from './table.ts';
@@ -39,7 +40,7 @@ interface FingerNoteProps {
 function shownIn({ id, table, scene, size, textScale }: FingerNoteProps): FingerShown | null {
   const { desk, panes, seen } = table;
   const { state, finger } = seen.getState();
-  if (finger === null || (panes.at(finger.at) ?? finger.pane) !== id) return null;
+  if (finger === null || nearestPane(panes, finger.at, finger.pane) !== id) return null;
   const at = panes.inPane(id, finger.at);
   if (at === null) return null;
   const { plan, answer } = liveOf(scene, shownPlan(desk.getState()), answeredPlan(desk.getState()));

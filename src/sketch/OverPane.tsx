@@ -57,6 +57,7 @@ export function OverPane(props: OverPaneProps) {
         <BendButton
           selection={marked.selection}
           plan={scene.plan}
+          pxPerM={camera.pxPerM}
           place={(at) => panes.toPane(id, at)}
           size={size}
           targetPx={targetPx}

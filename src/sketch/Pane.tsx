@@ -88,6 +88,13 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
       </div>
       {camera !== null && (
         <>
+          {/* below the labels: what has to be named hides the scale where there is room for both nowhere */}
+          <ScaleBar
+            pxPerM={camera.pxPerM}
+            scale={sheet.scale.value}
+            isFeet={plan.settings.showLength === 'ft-in'}
+            units={unitsFor(plan)}
+          />
           <Labels
             table={table}
             scene={scene}
@@ -97,12 +104,6 @@ export function Pane({ id, title, toggle, table, sheet, scene, marked, palette, 
             scale={textScale}
           />
           <PaneTitle title={title} toggle={toggle} />
-          <ScaleBar
-            pxPerM={camera.pxPerM}
-            scale={sheet.scale.value}
-            isFeet={plan.settings.showLength === 'ft-in'}
-            units={unitsFor(plan)}
-          />
           {late !== null && (
             <late.OverPane
               id={id}

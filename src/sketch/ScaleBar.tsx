@@ -2,8 +2,8 @@ import type { Units } from '../words/index.ts';
 import { barStepM } from './grid.ts';
 
 const MM_PER_INCH = 25.4;
-/** Rulers of the other system, m: 1 in, 6 in, 1 ft, 3 ft, 6 ft. */
-const FEET_STEPS_M = [1, 6, 12, 36, 72].map((inches) => (inches * MM_PER_INCH) / 1000);
+/** Rulers of the other system, m: 1/2, 1, 2, 4 and 6 in, then 1, 2, 4 and 6 ft. */
+const FEET_STEPS_M = [0.5, 1, 2, 4, 6, 12, 24, 48, 72].map((inches) => (inches * MM_PER_INCH) / 1000);
 const BAR_MIN_PX = 56;
 
 /** How long a piece of the sheet is in reality. */

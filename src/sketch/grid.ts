@@ -22,8 +22,11 @@ export function coarseStepM(fineM: number): number {
   return decade / fineM < 3 ? decade * 10 : decade;
 }
 
-/** Length of the scale bar: a ruler's step of a legible size. */
-export const barStepM = (pxPerM: number): number => stepOfAtLeast(BAR_MIN_PX, pxPerM);
+/** Length of the scale bar: a ruler's step of a legible size, or half of it where that will do, so as to hide little. */
+export function barStepM(pxPerM: number): number {
+  const stepM = stepOfAtLeast(BAR_MIN_PX, pxPerM);
+  return stepM * pxPerM < 2 * BAR_MIN_PX ? stepM : stepM / 2;
+}
 
 /** Coordinates of grid lines between two values, inclusive. */
 export function linesBetween(fromM: number, toM: number, stepM: number): number[] {

@@ -22,10 +22,11 @@ export const overlap = (a: Box, b: Box): boolean =>
   Math.abs(a.x - b.x) * 2 < a.w + b.w && Math.abs(a.y - b.y) * 2 < a.h + b.h;
 
 /**
- * Whether a segment passes through the box: the part of it between left and right and the part between top and bottom
- * have something in common. Asked thousands of times a frame, so that it makes nothing.
+ * Where along a segment the middle of what lies in the box is, 0 to 1; -1 where it passes by. The part of it between
+ * left and right and the part between top and bottom have something in common. Asked thousands of times a frame, so that
+ * it makes nothing.
  */
-function segmentMeets(box: Box, [a, b]: Segment): boolean {
+export function shareWithin(box: Box, [a, b]: Segment): number {
   const halfW = box.w / 2;
   const halfH = box.h / 2;
   // seen from the middle of the box
@@ -34,8 +35,8 @@ function segmentMeets(box: Box, [a, b]: Segment): boolean {
   const bx = b.xPx - box.x;
   const by = b.yPx - box.y;
   // beside it with both ends: most are
-  if (Math.min(ax, bx) >= halfW || Math.max(ax, bx) <= -halfW) return false;
-  if (Math.min(ay, by) >= halfH || Math.max(ay, by) <= -halfH) return false;
+  if (Math.min(ax, bx) >= halfW || Math.max(ax, bx) <= -halfW) return -1;
+  if (Math.min(ay, by) >= halfH || Math.max(ay, by) <= -halfH) return -1;
   const dx = bx - ax;
   const dy = by - ay;
   // from where to where along it, 0 to 1, it is between left and right, and between top and bottom
@@ -45,10 +46,10 @@ function segmentMeets(box: Box, [a, b]: Segment): boolean {
   const y2 = dy === 0 ? 1 : (halfH - ay) / dy;
   const enters = Math.max(0, Math.min(x1, x2), Math.min(y1, y2));
   const leaves = Math.min(1, Math.max(x1, x2), Math.max(y1, y2));
-  return enters < leaves;
+  return enters < leaves ? (enters + leaves) / 2 : -1;
 }
 
-const segmentsOf = (line: readonly ScreenPoint[]): Segment[] =>
+export const segmentsOf = (line: readonly ScreenPoint[]): Segment[] =>
   line.flatMap((b, index) => {
     const a = line[index - 1];
     return a === undefined ? [] : [[a, b] as const];
@@ -61,9 +62,9 @@ const boxAround = ([a, b]: Segment): Box => ({
   h: Math.abs(a.yPx - b.yPx),
 });
 
-/** What the pane itself writes: its title above left, its scale below right. About as large as they come, px. */
+/** What the pane itself writes: its title above left, its scale below right. As large as they come, px. */
 const TITLE = { w: 180, h: 52 } as const;
-const SCALE = { w: 190, h: 36 } as const;
+const SCALE = { w: 220, h: 36 } as const;
 
 const corners = ({ widthPx, heightPx }: PaneSize, scale: number): Box[] => [
   { x: (TITLE.w / 2) * scale, y: (TITLE.h / 2) * scale, w: TITLE.w * scale, h: TITLE.h * scale },
@@ -115,11 +116,11 @@ export class Ground {
 
   /** Whether a cable passes through the box. */
   isCrossed(box: Box): boolean {
-    return this.#cables.some(box, (segment) => segmentMeets(box, segment));
+    return this.#cables.some(box, (segment) => shareWithin(box, segment) >= 0);
   }
 
   isStriped(box: Box): boolean {
-    return this.#stripes.some((segment) => segmentMeets(box, segment));
+    return this.#stripes.some((segment) => shareWithin(box, segment) >= 0);
   }
 }
 

@@ -18,16 +18,16 @@ export interface PlacedLabel {
 /** Mean advance of a figure in large bold type, as a part of its size. */
 const BOLD = 0.6;
 const LABEL_PX = 16;
-const LINE_PX = 20;
+export const LINE_PX = 20;
 const PAD_PX = 6;
 /** A long name is cut off here and not allowed to cover the sheet. */
 export const LABEL_MAX_PX = 168;
 const HAZARD_PX = 26;
 const HAZARD_LINE_PX = 42;
-const GAP_PX = 5;
+export const GAP_PX = 5;
 
 /** Labels grow with the room, for the back row of a class: `scale` is 1 on a tablet. */
-function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
+export function sizeOf(label: LabelShape, scale: number): { w: number; h: number } {
   const { w, h } = baseSizeOf(label);
   return { w: w * scale, h: h * scale };
 }
@@ -62,16 +62,17 @@ const CORNERS = [
 /** How much further off a name may stand where it has no room right beside its plate, in lines. */
 const FURTHER_LINES = [0.5, 1, 2] as const;
 /** And so many times as far from every other plate as from its own. */
-const CLEARLY_NEARER = 1.5;
+export const CLEARLY_NEARER = 1.5;
 /** On a sheet with more fittings than these names need not look further for room: that is asked anew with every zoom. */
-const MOST_LOOKING_FURTHER = 48;
+export const MOST_LOOKING_FURTHER = 48;
 /** Half of a stripe or a thick cable: a label keeps clear of all of it. */
 export const HALF_STROKE_PX = 12;
 
-const isInside = ({ x, y, w, h }: Box, size: PaneSize): boolean =>
+export const isInside = ({ x, y, w, h }: Box, size: PaneSize): boolean =>
   x - w / 2 >= 0 && y - h / 2 >= 0 && x + w / 2 <= size.widthPx && y + h / 2 <= size.heightPx;
 
-const isSeen = ({ xPx: x, yPx: y }: ScreenPoint, size: PaneSize): boolean => isInside({ x, y, w: 0, h: 0 }, size);
+export const isSeen = ({ xPx: x, yPx: y }: ScreenPoint, size: PaneSize): boolean =>
+  isInside({ x, y, w: 0, h: 0 }, size);
 
 /** How far beside and below its middle a label may stand, in the order of trying. */
 function* offsets(
@@ -115,7 +116,13 @@ export const boxOf = ({ xPx, yPx, widthPx, heightPx }: PlacedLabel): Box => ({
 });
 
 /** Places to try, nearest to what is usual first: one after another, since the first mostly has room. */
-function* triesFor(label: LabelShape, isKept: boolean, camera: Camera, size: PaneSize, scale: number): Generator<Box> {
+export function* triesFor(
+  label: LabelShape,
+  isKept: boolean,
+  camera: Camera,
+  size: PaneSize,
+  scale: number,
+): Generator<Box> {
   const own = sizeOf(label, scale);
   const plate = halfPlatePx(camera.pxPerM);
   for (const at of [label.at, ...(label.elsewhere ?? [])]) {
@@ -163,7 +170,7 @@ function furtherTries(
  * The first place with room; one that no cable crosses, where cables matter and there is such a place. What has to be
  * shown stands in the first of all where none has.
  */
-function roomFor(
+export function roomFor(
   tries: Iterable<Box>,
   label: LabelShape,
   isKept: boolean,
@@ -194,13 +201,9 @@ export function placed(
 ): PlacedLabel[] {
   const done: PlacedLabel[] = [];
   const taken: Box[] = [];
-  const inOrder = [
-    ...labels.filter(({ kind }) => kind === 'hazard'),
-    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id === keep),
-    ...labels.filter(({ kind, id }) => kind !== 'hazard' && id !== keep),
-  ];
-  for (const label of inOrder) {
-    const isKept = label.kind === 'hazard' || label.id === keep;
+  const rank = ({ kind, id }: LabelShape) => (kind === 'hazard' ? 0 : id === keep ? 1 : 2);
+  for (const label of labels.toSorted((one, other) => rank(one) - rank(other))) {
+    const isKept = rank(label) < 2;
     const box =
       roomFor(triesFor(label, isKept, camera, size, scale), label, isKept, grounds, taken) ??
       roomFor(furtherTries(label, grounds, camera, size, scale), label, isKept, grounds, taken);
@@ -211,24 +214,13 @@ export function placed(
   return done;
 }
 
-const namesIn = (done: readonly PlacedLabel[]): number => done.filter(({ label }) => label.kind === 'fitting').length;
-
 /**
  * Labels with room, in the order of the drawing: the length of an unprotected stretch always, then what is picked out,
- * then names, then figures of runs. A name that has found none goes before the other names, which have other places.
+ * then names, then figures of runs.
  */
-export function layOutLabels(
+export const layOutLabels = (
   { labels, ...things }: Drawing,
   camera: Camera,
   size: PaneSize,
   wish: Wish,
-): PlacedLabel[] {
-  const grounds = [groundOf(things, camera, size, wish.scale)];
-  const first = placed(labels, grounds, camera, size, wish);
-  const known = new Set(first.map(({ label }) => label));
-  const isRoomless = (label: LabelShape) => label.kind === 'fitting' && !known.has(label);
-  if (isCrowded(grounds) || !labels.some(isRoomless)) return first;
-  const inOrder = labels.toSorted((one, other) => Number(isRoomless(other)) - Number(isRoomless(one)));
-  const second = placed(inOrder, grounds, camera, size, wish);
-  return namesIn(second) > namesIn(first) ? second : first;
-}
+): PlacedLabel[] => placed(labels, [groundOf(things, camera, size, wish.scale)], camera, size, wish);

@@ -30,6 +30,8 @@ const NONE: readonly PlacedLabel[] = [];
 /** The labels of one pane, from one frame to the next. */
 export class LabelPlaces {
   #still = NONE;
+  /** Through which it was seen before anything was held: names are not searched room for in what scrolls under a finger. */
+  #atRest: Camera | null = null;
   #moving: InstanceType<Late['MovingLabels']> | null = null;
 
   readonly #laidOut = remembered(
@@ -41,9 +43,12 @@ export class LabelPlaces {
       keep: string | null,
       scale: number,
       late: Late | null,
+      isScrolled: boolean,
     ): readonly PlacedLabel[] => {
       const seen = late?.sideBySide(plan, settled, camera.pxPerM) ?? settled;
-      return layOutLabels(seen, camera, size, { keep, scale });
+      const wish = { keep, scale };
+      const placed = layOutLabels(seen, camera, size, wish);
+      return late === null || isScrolled ? placed : late.withMoreLabels(placed, seen, camera, size, wish);
     },
   );
 
@@ -53,7 +58,9 @@ export class LabelPlaces {
    */
   of(pane: LabelCase, live: Live, answered: Plan, late: Late | null, askAgain: () => void): PlacedLabels {
     const { scene, camera, size, keep, scale } = pane;
-    const laidOut = this.#laidOut(scene.plan, scene.settled, camera, size, keep, scale, late);
+    if (scene.changed.size === 0) this.#atRest = camera;
+    const isScrolled = camera !== this.#atRest;
+    const laidOut = this.#laidOut(scene.plan, scene.settled, camera, size, keep, scale, late, isScrolled);
     if (scene.changed.size === 0 || late === null) return { still: this.#same(laidOut), live: NONE };
     this.#moving ??= new late.MovingLabels();
     const now = this.#moving.of(pane, laidOut, late.sideBySide(live.plan, live, camera.pxPerM), answered, askAgain);

@@ -15,6 +15,7 @@ export { besideThese } from '../drawing/lanes.ts';
 export { sideBySide } from '../drawing/sideBySide.ts';
 export { FindingInView } from './FindingInView.tsx';
 export { drawingOf } from './handDrawing.ts';
+export { withMoreLabels } from './moreLabels.ts';
 export { MovingLabels } from './movingLabels.ts';
 export { OverPane } from './OverPane.tsx';
 export { paintHandMarks } from './paint/handMarks.ts';

@@ -110,11 +110,6 @@ export class Panes {
     return first === undefined ? null : { id: first[0], element: first[1].element };
   }
 
-  /** The pane under the point, or the one given when it is over none. */
-  nearest(point: ClientPoint, fallback: PaneId): PaneId {
-    return this.at(point) ?? fallback;
-  }
-
   /** Place on the sheet under a point of the page, seen through that pane; null before it has been measured. */
   toSheet(id: PaneId, point: ClientPoint): { at: Point; pxPerM: number } | null {
     const mounted = this.#mounted.get(id);

@@ -34,6 +34,30 @@ describe('the row of sheets', () => {
     expect(undoDepth(desk)).toBe(0);
   });
 
+  it('brings the tab of the open sheet wholly into view, and shows on which side more follow', () => {
+    const seen: (string | null)[] = [];
+    vi.spyOn(Element.prototype, 'scrollIntoView').mockImplementation(function (this: Element) {
+      seen.push(this.textContent);
+    });
+    vi.spyOn(HTMLElement.prototype, 'scrollWidth', 'get').mockReturnValue(300);
+    vi.spyOn(HTMLElement.prototype, 'clientWidth', 'get').mockReturnValue(200);
+    show();
+    const [first = '', second = ''] = tabs();
+    const strip = document.querySelector<HTMLElement>('.sheets-tabs');
+    expect([seen.at(-1), strip?.dataset.more]).toEqual([first, 'after']);
+    press(second);
+    expect(seen.at(-1)).toBe(second);
+    for (const [scrollLeft, more] of [
+      [40, 'both'],
+      [100, 'before'],
+    ] as const) {
+      if (strip !== null) strip.scrollLeft = scrollLeft;
+      fireEvent.scroll(strip ?? document.body);
+      expect(strip?.dataset.more).toBe(more);
+    }
+    vi.restoreAllMocks();
+  });
+
   it('only shows and opens where the screen is turned to somebody else', () => {
     show(twoSheets(), false);
     expect(screen.getAllByRole('button')).toHaveLength(2);

@@ -15,6 +15,7 @@ import { closeUpOf } from '../../src/sketch/closeUp.ts';
 import { barStepM, coarseStepM, gridStepM, linesBetween, snapStepM } from '../../src/sketch/grid.ts';
 import { LABEL_MAX_PX, layOutLabels, type PlacedLabel } from '../../src/sketch/labelLayout.ts';
 import { labelWords } from '../../src/sketch/labelWords.ts';
+import { withMoreLabels } from '../../src/sketch/moreLabels.ts';
 import { snapPoint } from '../../src/sketch/snap.ts';
 import { namedExample } from '../../src/words/example.ts';
 import { unitsFor } from '../../src/words/index.ts';
@@ -209,6 +210,19 @@ describe('labels', () => {
     expect(away.filter(({ label }) => label.kind === 'hazard')).toEqual([]);
   });
 
+  it('show the unprotected length in a pane that sees any of its stripe, however little, on whichever of its runs', () => {
+    const sources = [sourceAnswer('battery', { unprotectedM: 0.8, runIds: ['run1', 'run2'] })];
+    const bare = drawSheet(feedPlan(), sheetOf(feedPlan()), answerWith({ sources, runs: [] }), words);
+    const small = { widthPx: 300, heightPx: 300 };
+    // the stripe from 0.2 m to 1 m, the battery's own run to the fuse at 0.5 m; 37 mm of it are in sight
+    for (let centreXM = 0.19; centreXM < 1.01; centreXM += 0.01) {
+      const near = { ...camera, pxPerM: 8_000, centreXM, centreYM: 1.01 };
+      const length = withMoreLabels(layOutLabels(bare, near, small, options), bare, near, small, options);
+      const places = length.filter(({ label }) => label.kind === 'hazard').map(({ xPx }) => xPx > 0 && xPx < 300);
+      expect([centreXM, places]).toEqual([centreXM, [true]]);
+    }
+  });
+
   it('always show the unprotected length, also when there is room for nothing else', () => {
     for (const pxPerM of [15, 40, 200]) {
       const near = { ...camera, centreXM: 0.35, pxPerM };
@@ -309,7 +323,8 @@ describe('the labels of the example', () => {
       const drawing = drawSheet(plan, sheet, assess(plan), labelWords(unitsFor(plan)));
       const size = { widthPx, heightPx };
       const camera = fittedCamera(sheet, 'whole', size, null);
-      const placed = layOutLabels(drawing, camera, size, { keep: null, scale });
+      const wish = { keep: null, scale };
+      const placed = withMoreLabels(layOutLabels(drawing, camera, size, wish), drawing, camera, size, wish);
       const names = placed.filter(({ label }) => label.kind === 'fitting');
       const named = new Set(names.map(({ label }) => label.title));
       const unnamed = plan.fittings.map(({ name }) => name).filter((name) => !named.has(name));

@@ -26,7 +26,7 @@ const dragging = (fittingId: string): HandState => ({
   name: 'move.draggingFitting',
   fittingId,
   home: { xM: 0, yM: 0 },
-  grip: { xM: 0, yM: 0 },
+  gripPx: { xPx: 0, yPx: 0 },
   act: 'moveFitting',
   splits: null,
   newRunId: 'new',

@@ -230,6 +230,40 @@ describe('a drag on a fitting', () => {
     });
   });
 
+  it.each([
+    // the bay shows 0 to 2 m both ways at 200 px/m, and a plate is seen whole 40 px from its edge
+    ['to the right', [1000, 300], { xM: 1.8, yM: 1.5 }],
+    ['below', [600, 900], { xM: 1, yM: 1.8 }],
+    ['beyond a corner', [1000, -200], { xM: 1.8, yM: 0.2 }],
+  ] as const)(
+    'stops at the edge of the pane under a finger that has left it %s: one step, undone',
+    (_where, lift, held) => {
+      const before = bench.bytes();
+      const [x, y] = bench.px('bay', 0.2, 1);
+      drag(bench.element.bay, [[x, y], [x + 40, y], lift], { alt: true });
+      expect(at(bench.desk.getState().plan, 'battery')).toEqual(held);
+      expect(bench.depth()).toBe(1);
+      undo(bench.desk);
+      expect(bench.bytes()).toBe(before);
+    },
+  );
+
+  it('goes on in the other pane as far from the finger as it was taken hold of', () => {
+    const [x, y] = bench.px('whole', 3, 1);
+    const [overX, overY] = bench.px('bay', 1, 1.5);
+    // held 8 px to the left of its middle
+    drag(
+      bench.element.whole,
+      [
+        [x - 8, y],
+        [x - 40, y],
+        [overX - 8, overY],
+      ],
+      { alt: true },
+    );
+    expect(at(bench.desk.getState().plan, 'amp')).toEqual({ xM: 1, yM: 1.5 });
+  });
+
   it('leaves a locked fitting alone and pans instead', () => {
     bench = createSketchBench(changeFitting(feedPlan(), 'battery', { locked: true }));
     const before = bench.desk.getState().cameras.whole;
@@ -255,6 +289,21 @@ describe('a drag on a run', () => {
     expect(run('run3')?.bends).toEqual([{ xM: 2.2, yM: 0.7 }]);
     expect(bench.desk.getState().selection).toEqual({ kind: 'bend', id: 'run3', index: 0 });
     expect(bench.depth()).toBe(1);
+  });
+
+  it('leaves a bend at the edge of the pane that the finger has left', () => {
+    const [x, y] = bench.px('whole', 2, 0.4);
+    // the whole shows 0 to 4 m both ways at 100 px/m
+    drag(
+      bench.element.whole,
+      [
+        [x, y],
+        [x, y + 40],
+        [x, 700],
+      ],
+      { alt: true },
+    );
+    expect(run('run3')?.bends).toEqual([{ xM: 2, yM: 3.6 }]);
   });
 
   it('puts a bend in where there was none, between the right ones', () => {

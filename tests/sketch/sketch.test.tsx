@@ -64,6 +64,15 @@ describe('the sketch', () => {
     }
   });
 
+  it('paints what has to be named over the scale, where there is room for both nowhere', () => {
+    show(feedPlan());
+    for (const element of panes()) {
+      const [scale, labels] = ['.sketch-scale', '.sketch-labels'].map((of) => element.querySelector(of));
+      if (!scale || !labels) throw new Error('no scale or no labels');
+      expect(scale.compareDocumentPosition(labels)).toBe(Node.DOCUMENT_POSITION_FOLLOWING);
+    }
+  });
+
   it('shows one pane where there is room for one, and the other by its title', () => {
     room = { widthPx: 390, heightPx: 560 };
     show(feedPlan());

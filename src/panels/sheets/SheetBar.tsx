@@ -1,5 +1,5 @@
 import './sheets.css';
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { commit } from '../../desk/edit.ts';
 import { openSheet } from '../../desk/openSheet.ts';
 import { goToSheet, removeSheetOf } from '../../desk/sheets.ts';
@@ -11,6 +11,7 @@ import { sheetTitle } from '../../words/index.ts';
 import { TextField } from '../controls/TextField.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import { AddSheet } from './AddSheet.tsx';
+import { useMore } from './useMore.ts';
 
 /** The open sheet's name, its outline, and its deletion. */
 function ChangeSheet({ sheet, onDone }: { sheet: Sheet; onDone: () => void }) {
@@ -54,13 +55,16 @@ export default function SheetBar({ isWork }: { isWork: boolean }) {
   const list = useDesk((state) => state.plan.sheets);
   const open = useDesk(openSheet);
   const [more, setMore] = useState<'add' | 'change' | null>(null);
+  const strip = useRef<HTMLDivElement>(null);
+  // a sheet more or fewer, or another name, changes what fits as well
+  const [follows, look] = useMore(strip, `${open.id} ${list.map(sheetTitle).join()}`);
   const { sheets } = words;
   const close = () => setMore(null);
   const toggle = (which: 'add' | 'change') => setMore(more === which ? null : which);
   return (
     <nav className="sheets" aria-label={sheets.label}>
       <div className="sheets-row">
-        <div className="sheets-tabs">
+        <div className="sheets-tabs" ref={strip} data-more={follows} onScroll={look}>
           {list.map((sheet) => (
             <button
               key={sheet.id}

@@ -24,7 +24,8 @@ type MoveState =
       name: 'move.draggingFitting';
       fittingId: string;
       home: Point;
-      grip: Point;
+      /** From the finger to its middle, px: as far in every pane. */
+      gripPx: ClientPoint;
       act: 'moveFitting' | 'dropOnRun';
       splits: string | null;
       newRunId: string;

@@ -10,6 +10,7 @@ import { type Picked, pick, REACH_BIG_PX, REACH_PX, targetsOf } from '../../draw
 import { placeOn } from '../../plan/runs.ts';
 import type { Fitting, Plan, Point, Run } from '../../plan/schema.ts';
 import type { ClientPoint } from '../input/gestures.ts';
+import { heldInPane, nearestPane } from '../nearestPane.ts';
 import type { Panes } from '../panes.ts';
 import { remembered } from '../remembered.ts';
 import { type Guide, snapPoint } from '../snap.ts';
@@ -17,6 +18,8 @@ import type { Drafts } from './drafts.ts';
 
 /** The same list each time, so that nothing is drawn anew for it. */
 const NO_GUIDES: readonly Guide[] = [];
+
+const NO_GRIP: ClientPoint = { xPx: 0, yPx: 0 };
 
 /** A place on the sheet with the zoom through which it was pointed at. */
 export interface Aim {
@@ -65,7 +68,18 @@ export class Workbench {
 
   /** The place under a finger that may cross from pane to pane: seen through the pane it is over now. */
   aimAcross(pane: PaneId, at: ClientPoint): Aim | null {
-    return this.panes.toSheet(this.panes.nearest(at, pane), at);
+    return this.panes.toSheet(nearestPane(this.panes, at, pane), at);
+  }
+
+  /**
+   * The same for what is left where the finger lifts, `gripPx` off the finger: under one that is over no pane it stops
+   * where the nearest still shows it, since nobody would find it out there.
+   */
+  aimInSight(pane: PaneId, at: ClientPoint, gripPx: ClientPoint = NO_GRIP): Aim | null {
+    const { panes } = this;
+    const held = { xPx: at.xPx + gripPx.xPx, yPx: at.yPx + gripPx.yPx };
+    const nearest = nearestPane(panes, at, pane);
+    return panes.toSheet(nearest, panes.at(at) === null ? heldInPane(panes, nearest, held) : held);
   }
 
   pick({ at, pxPerM }: Aim, meansTerminals = false): Picked | null {

@@ -4,6 +4,7 @@ import { wholePlan } from '../../../desk/whole.ts';
 import { runById } from '../../../plan/byId.ts';
 import { reconnectRun } from '../../../plan/edits/reconnectRun.ts';
 import type { Plan, TerminalRef } from '../../../plan/schema.ts';
+import { nearestPane } from '../../nearestPane.ts';
 import type { HandEvent, HandState, StateNamed } from '../state.ts';
 import { newEndsAt, refsOf } from '../terminals.ts';
 import type { Aim, Workbench } from '../workbench.ts';
@@ -33,7 +34,7 @@ export function draggingEnd(state: DraggingEnd, event: HandEvent, bench: Workben
     bench.refuse(whyNot(plan, runId, end, fittingId));
     return { name: 'move.idle' };
   }
-  const pane = bench.panes.nearest(event.at, event.surface);
+  const pane = nearestPane(bench.panes, event.at, event.surface);
   return { name: 'move.pickingTerminal', runId, end, fittingId, terminals: [only, ...others], pane };
 }
 

@@ -20,9 +20,8 @@ export function draggingFitting(
   bench: Workbench,
 ): HandState {
   if (event.kind !== 'dragMove' && event.kind !== 'dragEnd') return state;
-  const finger = bench.aim(event.surface, event.at);
-  if (finger === null) return state;
-  const aim = { ...finger, at: { xM: finger.at.xM + state.grip.xM, yM: finger.at.yM + state.grip.yM } };
+  const aim = bench.aimInSight(event.surface, event.at, state.gripPx);
+  if (aim === null) return state;
   const { edit, splits } = editFor(state, aim, event.alt, bench);
   bench.drafts.show(edit);
   if (event.kind === 'dragMove') return { ...state, splits };

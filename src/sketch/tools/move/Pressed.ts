@@ -97,7 +97,7 @@ function grasp(picked: Held | null, event: Drag, bench: Workbench): Grasped | nu
       fittingId: fitting.id,
       home,
       // the fitting keeps its distance to the finger, so that it does not jump under it
-      grip: { xM: home.xM - aim.at.xM, yM: home.yM - aim.at.yM },
+      gripPx: { xPx: (home.xM - aim.at.xM) * aim.pxPerM, yPx: (home.yM - aim.at.yM) * aim.pxPerM },
       act,
       splits: null,
       newRunId: newId(),

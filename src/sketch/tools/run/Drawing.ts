@@ -6,6 +6,7 @@ import { fittingById } from '../../../plan/byId.ts';
 import { roundPoint } from '../../../plan/round.ts';
 import { MAX_BENDS, type Point } from '../../../plan/schema.ts';
 import { defaultName } from '../../../words/index.ts';
+import { nearestPane } from '../../nearestPane.ts';
 import type { HandEvent, HandState, StateNamed, Trace } from '../state.ts';
 import { endsAt } from '../terminals.ts';
 import type { Aim, Workbench } from '../workbench.ts';
@@ -34,14 +35,14 @@ export function drawing(state: Drawing, event: HandEvent, bench: Workbench): Han
     case 'tap':
       return tapped(state, bench.aim(event.surface, event.at), event.surface, event.alt, bench);
     case 'dragStart':
-      return stroked(state, bench.aim(event.surface, event.from), bench.aimAcross(event.surface, event.at));
+      return stroked(state, bench.aim(event.surface, event.from), bench.aimInSight(event.surface, event.at));
     case 'dragMove':
-      return stroked(state, null, bench.aimAcross(event.surface, event.at));
+      return stroked(state, null, bench.aimInSight(event.surface, event.at));
     case 'dragEnd':
       return ended(
         state,
-        bench.aimAcross(event.surface, event.at),
-        bench.panes.nearest(event.at, event.surface),
+        bench.aimInSight(event.surface, event.at),
+        nearestPane(bench.panes, event.at, event.surface),
         event.alt,
         bench,
       );
