@@ -1,9 +1,9 @@
 /** A list of an answer told by what of it reads otherwise than in the one before. */
-import { Members, placesOf } from './members.ts';
+import { Members } from './members.ts';
 
 export interface ListChange {
-  /** Of all its members, in order; null where they are those before. */
-  readonly ids: readonly string[] | null;
+  /** For each member its place in the list before, or its id where it was not in it; null where all stand where they stood. */
+  readonly order: readonly (number | string)[] | null;
   /** Where the members stand that are told, and those as lines of JSON. */
   readonly places: readonly number[];
   readonly texts: string;
@@ -24,19 +24,27 @@ const isSame = (one: readonly string[], other: readonly string[]): boolean =>
   one.length === other.length && one.every((id, place) => id === other[place]);
 
 export function changeOf(before: ListText, now: ListText): ListChange {
-  const places = now.texts.flatMap((text, place) => (text === before.texts[place] ? [] : [place]));
-  return {
-    ids: isSame(before.ids, now.ids) ? null : now.ids,
-    places,
-    texts: places.map((place) => now.texts[place]).join('\n'),
-  };
+  const stood = isSame(before.ids, now.ids) ? null : new Map(before.ids.map((id, place) => [id, place]));
+  const order = stood && now.ids.map((id) => stood.get(id) ?? id);
+  const places = now.texts.flatMap((text, place) => {
+    const was = order === null ? place : order[place];
+    return typeof was === 'number' && text === before.texts[was] ? [] : [place];
+  });
+  return { order, places, texts: places.map((place) => now.texts[place]).join('\n') };
+}
+
+/** The members as they were, in that order; of new ones only the ids are known. */
+function reordered<T>({ ids, list }: Members<T>, order: readonly (number | string)[]): Members<T> {
+  return new Members(
+    order.map((one) => (typeof one === 'number' ? (ids[one] ?? '') : one)),
+    order.map((one) => (typeof one === 'number' ? list[one] : undefined) ?? { text: '', read: null }),
+  );
 }
 
 /** The list after a change: what is not told is the same object as before, and so is a list of which nothing is. */
-export function changed<T>(before: Members<T>, { ids, places, texts }: ListChange): Members<T> {
-  if (ids === null && places.length === 0) return before;
-  const list = before.list.slice(0, ids?.length);
+export function changed<T>(before: Members<T>, { order, places, texts }: ListChange): Members<T> {
+  const list = order === null ? before : reordered(before, order);
+  if (places.length === 0) return list;
   const told = texts.split('\n');
-  for (const [index, place] of places.entries()) list[place] = { text: told[index] ?? '', read: null };
-  return new Members(ids === null ? before.places : placesOf(ids), list);
+  return list.with(places.map((place, index) => [place, { text: told[index] ?? '', read: null }]));
 }

@@ -4,17 +4,18 @@
  */
 
 /** One member; as text only until it is read, by whichever list first. */
-interface Told<T> {
+export interface Told<T> {
   readonly text: string;
   read: T | null;
 }
 
 export class Members<T> {
   #all: readonly T[] | null;
+  #places: ReadonlyMap<string, number> | null = null;
 
   constructor(
-    /** Where in the list each member stands. */
-    readonly places: ReadonlyMap<string, number>,
+    /** In the order of the list. */
+    readonly ids: readonly string[],
     readonly list: readonly Told<T>[],
     all: readonly T[] | null = null,
   ) {
@@ -22,7 +23,8 @@ export class Members<T> {
   }
 
   get(id: string): T | undefined {
-    const told = this.list[this.places.get(id) ?? -1];
+    this.#places ??= new Map(this.ids.map((one, place) => [one, place]));
+    const told = this.list[this.#places.get(id) ?? -1];
     return told && readOf(told);
   }
 
@@ -31,6 +33,16 @@ export class Members<T> {
     this.#all ??= this.list.map(readOf);
     return this.#all;
   }
+
+  /** With other members at those places. */
+  with(told: Iterable<readonly [place: number, one: Told<T>]>): Members<T> {
+    const list = [...this.list];
+    for (const [place, one] of told) list[place] = one;
+    const next = new Members(this.ids, list);
+    // the ids stay where they are
+    next.#places = this.#places;
+    return next;
+  }
 }
 
 function readOf<T>(told: Told<T>): T {
@@ -38,12 +50,9 @@ function readOf<T>(told: Told<T>): T {
   return told.read;
 }
 
-export const placesOf = (ids: readonly string[]): ReadonlyMap<string, number> =>
-  new Map(ids.map((id, place) => [id, place]));
-
 export const membersOf = <T>(list: readonly T[], idOf: (one: T) => string): Members<T> =>
   new Members(
-    placesOf(list.map(idOf)),
+    list.map(idOf),
     list.map((read) => ({ text: '', read })),
     list,
   );

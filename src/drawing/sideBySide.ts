@@ -7,10 +7,7 @@ import { type LaneSize, laneSizeAt, lanesOf, seenLine } from './lanes.ts';
 import { flatOf, pointsOfFlat } from './runs.ts';
 import type { Drawing, HazardShape, LabelShape, RunShape } from './shapes.ts';
 
-type Things = Partial<Pick<Drawing, 'runs' | 'hazards' | 'labels'>> & {
-  /** All that is seen, where the rest is what a gesture changes of it. */
-  readonly shown?: Things;
-};
+type Things = Partial<Pick<Drawing, 'runs' | 'hazards' | 'labels'>>;
 
 /** A run that has a lane, by what hangs on it. */
 interface InLane {
@@ -63,13 +60,12 @@ export function sideBySide<T extends Things>(plan: Plan, things: T, pxPerM: numb
       const at = inLane.get(idOf(one));
       return at === undefined ? one : draw(one, at);
     });
-  const { runs, hazards, labels, shown } = things;
+  const { runs, hazards, labels } = things;
   return {
     ...things,
     ...(runs && { runs: each(runs, runIdOf, runInLane) }),
     ...(hazards && { hazards: each(hazards, runIdOf, (one, at) => stripeInLane(one, at, size)) }),
     ...(labels && { labels: each(labels, ({ id }) => id, labelInLane) }),
-    ...(shown && { shown: sideBySide(plan, shown, pxPerM) }),
   };
 }
 

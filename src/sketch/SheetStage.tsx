@@ -5,7 +5,7 @@ import { useStore } from 'zustand';
 import type { PaneSize } from '../desk/camera.ts';
 import { answeredPlan, type Camera, shownPlan } from '../desk/desk.ts';
 import { type SeenHazard, seenStretch } from '../drawing/hazard.ts';
-import type { Shape as PlainShape, RunShape } from '../drawing/shapes.ts';
+import type { Drawing, Shape as PlainShape, RunShape } from '../drawing/shapes.ts';
 import { Layer, Shape, Stage } from './konva.ts';
 import { type Live, liveOf } from './live.ts';
 import type { Late } from './loadLate.ts';
@@ -33,7 +33,9 @@ function groundPaint(outline: readonly PlainShape[], runs: readonly RunShape[], 
 
 /** What a gesture changes, as one pane shows it. */
 interface Held {
-  live: Pick<Live, 'plan' | 'shown' | 'runs' | 'fittings'>;
+  live: Live;
+  /** On what marks and locks are painted. */
+  spoken: Pick<Drawing, 'runs' | 'fittings'>;
   stripes: readonly SeenHazard[];
   marked: Marked;
   locked: ReadonlySet<string>;
@@ -42,13 +44,24 @@ interface Held {
   late: Late | null;
 }
 
-function heldIn({ desk, seen, late: source }: Table, scene: Scene, marked: Marked, pxPerM: number): Held {
+/** `left`: what is spoken of among what the gesture leaves. */
+function heldIn(
+  { desk, seen, late: source }: Table,
+  scene: Scene,
+  marked: Marked,
+  left: Held['spoken'],
+  pxPerM: number,
+): Held {
   const late = source.getState();
   const state = desk.getState();
   const own = liveOf(scene, shownPlan(state), answeredPlan(state));
   const live = late?.sideBySide(own.plan, own, pxPerM) ?? own;
-  const stripes = live.shown.hazards.map((hazard) => seenStretch(hazard, pxPerM));
-  return { live, stripes, marked, locked: scene.locked, hand: seen.getState(), late };
+  const spoken = {
+    runs: [...left.runs, ...live.runs],
+    fittings: [...left.fittings, ...live.fittings.filter(({ fittingId }) => scene.changed.has(fittingId))],
+  };
+  const stripes = live.hazards.map((hazard) => seenStretch(hazard, pxPerM));
+  return { live, spoken, stripes, marked, locked: scene.locked, hand: seen.getState(), late };
 }
 
 function paintStripes(context: CanvasRenderingContext2D, { stripes }: Held, areCramped: boolean, view: View): void {
@@ -57,8 +70,8 @@ function paintStripes(context: CanvasRenderingContext2D, { stripes }: Held, areC
 
 /** Cables and stripes: under all plates. */
 function paintLines(context: CanvasRenderingContext2D, held: Held, view: View): void {
-  const { live, marked, hand, late } = held;
-  late?.paintRunMarks(context, live.shown, marked, view);
+  const { live, spoken, marked, hand, late } = held;
+  late?.paintRunMarks(context, spoken, marked, view);
   paintRuns(context, live.runs, view);
   paintStripes(context, held, false, view);
   const drawing = late?.drawingOf(hand.state, live.plan) ?? null;
@@ -67,12 +80,12 @@ function paintLines(context: CanvasRenderingContext2D, held: Held, view: View): 
 
 /** Over all plates: those that are moved, and marks. */
 function paintOver(context: CanvasRenderingContext2D, held: Held, view: View): void {
-  const { live, marked, locked, late } = held;
+  const { live, spoken, marked, locked, late } = held;
   paintFittings(context, live.fittings, view);
   paintStripes(context, held, true, view);
-  late?.paintBendMarks(context, live.shown, marked, locked, view);
-  late?.paintFittingMarks(context, live.shown, marked, view);
-  late?.paintLocks(context, live.shown, locked, view);
+  late?.paintBendMarks(context, spoken, marked, locked, view);
+  late?.paintFittingMarks(context, spoken, marked, view);
+  late?.paintLocks(context, spoken, locked, view);
 }
 
 /** A layer that is painted in one go. */
@@ -120,10 +133,13 @@ interface SheetStageProps {
 }
 
 /** What a gesture changes: each frame of it is heard here, and painted at once within that frame. */
-function useHeld(table: Table, scene: Scene, marked: Marked, view: View) {
+function useHeld(table: Table, scene: Scene, marked: Marked, left: Held['spoken'], view: View) {
   const lines = useRef<KonvaShape>(null);
   const over = useRef<KonvaShape>(null);
-  const now = useCallback(() => heldIn(table, scene, marked, view.frame.scale), [table, scene, marked, view]);
+  const now = useCallback(
+    () => heldIn(table, scene, marked, left, view.frame.scale),
+    [table, scene, marked, left, view],
+  );
   useEffect(
     () =>
       paintWithFrames(table, () => {
@@ -148,8 +164,16 @@ export const SheetStage = memo(function SheetStage({ table, camera, size, scene,
   const view = useMemo(() => viewOf(camera, size, palette), [camera, size, palette]);
   const { shapes } = scene.settled.outline;
   const { fittings } = scene.still;
-  const { runs } = late?.sideBySide(scene.plan, scene.still, view.frame.scale) ?? scene.still;
-  const held = useHeld(table, scene, marked, view);
+  const { runs } = useMemo(
+    () => late?.sideBySide(scene.plan, scene.still, view.frame.scale) ?? scene.still,
+    [late, scene, view],
+  );
+  const { locked } = scene;
+  const left = useMemo(
+    () => late?.spokenOf({ runs, fittings }, marked, locked) ?? { runs: [], fittings: [] },
+    [late, runs, fittings, marked, locked],
+  );
+  const held = useHeld(table, scene, marked, left, view);
   return (
     <Stage width={size.widthPx} height={size.heightPx} listening={false}>
       <Painted paint={useMemo(() => groundPaint(shapes, runs, view), [shapes, runs, view])} />

@@ -20,7 +20,7 @@ export { MovingLabels } from './movingLabels.ts';
 export { OverPane } from './OverPane.tsx';
 export { paintHandMarks } from './paint/handMarks.ts';
 export { paintLocks } from './paint/locks.ts';
-export { paintBendMarks, paintFittingMarks, paintRunMarks } from './paint/marks.ts';
+export { paintBendMarks, paintFittingMarks, paintRunMarks, spokenOf } from './paint/marks.ts';
 export { Strip } from './Strip.tsx';
 
 interface Around {

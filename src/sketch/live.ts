@@ -2,7 +2,7 @@
 import type { Assessment } from '../assess/answer.ts';
 import { answerOf } from '../desk/answer.ts';
 import { drawThings } from '../drawing/draw.ts';
-import type { Drawing, FittingShape, LabelShape, RunShape } from '../drawing/shapes.ts';
+import type { FittingShape, HazardShape, LabelShape, RunShape } from '../drawing/shapes.ts';
 import type { Plan } from '../plan/schema.ts';
 import { unitsFor } from '../words/index.ts';
 import { withEnds } from './changes.ts';
@@ -16,8 +16,9 @@ export interface Live {
   plan: Plan;
   /** For that plan, or while that is still being worked out, for the one before. */
   answer: Assessment;
-  /** All that is seen: what the gesture leaves, then what it changes. */
-  shown: Omit<Drawing, 'labels'>;
+  /** All that are seen: a stripe may change with what is moved elsewhere. */
+  hazards: readonly HazardShape[];
+  /** What the gesture changes. */
   runs: readonly RunShape[];
   /** With those at the ends of its runs, to lie over them. */
   fittings: readonly FittingShape[];
@@ -25,23 +26,16 @@ export interface Live {
   labels: readonly LabelShape[];
 }
 
-function workOut({ plan, sheet, settled, still, changed, sight, proposal }: Scene, draft: Plan, answered: Plan): Live {
+function workOut({ plan, sheet, settled, changed, sight, proposal }: Scene, draft: Plan, answered: Plan): Live {
   const answer = answerOf(answered);
-  if (changed.size === 0) return { plan, answer, shown: settled, runs: [], fittings: [], labels: [] };
+  if (changed.size === 0) return { plan, answer, hazards: settled.hazards, runs: [], fittings: [], labels: [] };
   const things = drawThings(draft, sheet, answer, labelWords(unitsFor(draft)), withEnds(draft, changed));
   const drawn = withGhosts(drawingIn(sight, { outline: settled.outline, ...things }), proposal);
-  const runs = drawn.runs.filter(({ runId }) => changed.has(runId));
-  const moved = drawn.fittings.filter(({ fittingId }) => changed.has(fittingId));
   return {
     plan: draft,
     answer,
-    shown: {
-      outline: settled.outline,
-      hazards: drawn.hazards,
-      runs: [...still.runs, ...runs],
-      fittings: [...still.fittings, ...moved],
-    },
-    runs,
+    hazards: drawn.hazards,
+    runs: drawn.runs.filter(({ runId }) => changed.has(runId)),
     fittings: drawn.fittings,
     labels: drawn.labels.filter(({ kind, id }) => kind === 'hazard' || changed.has(id)),
   };

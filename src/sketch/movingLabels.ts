@@ -176,7 +176,7 @@ export class MovingLabels {
     const moving = {
       runs: live.runs,
       fittings: live.fittings.filter(({ fittingId }) => changed.has(fittingId)),
-      hazards: live.shown.hazards,
+      hazards: live.hazards,
       labels: live.labels,
     };
     const ground = this.#ground(scene, camera, size, scale);

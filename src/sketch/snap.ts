@@ -30,13 +30,23 @@ export interface Snapped {
 
 /** The fittings whose axes pull most, along and across the sheet; null where none is near enough. */
 function axisPulls({ xM, yM }: Point, others: readonly Point[], pullM: number): [Point | null, Point | null] {
-  let [onX, onY]: [Point | null, Point | null] = [null, null];
-  let [leastXM, leastYM] = [pullM, pullM];
+  let onX: Point | null = null;
+  let onY: Point | null = null;
+  let leastXM = pullM;
+  let leastYM = pullM;
+  // with every move, over all of a large plan: it makes nothing that would have to be collected
   for (const other of others) {
-    const [offXM, offYM] = [Math.abs(other.xM - xM), Math.abs(other.yM - yM)];
+    const offXM = Math.abs(other.xM - xM);
+    const offYM = Math.abs(other.yM - yM);
     // of two as near the first
-    if (offXM < leastXM || (offXM === leastXM && onX === null)) [onX, leastXM] = [other, offXM];
-    if (offYM < leastYM || (offYM === leastYM && onY === null)) [onY, leastYM] = [other, offYM];
+    if (offXM < leastXM || (offXM === leastXM && onX === null)) {
+      onX = other;
+      leastXM = offXM;
+    }
+    if (offYM < leastYM || (offYM === leastYM && onY === null)) {
+      onY = other;
+      leastYM = offYM;
+    }
   }
   return [onX, onY];
 }

@@ -216,7 +216,7 @@ describe('an answer after another', () => {
   it('is sent as what differs: of one that reads the same nothing', () => {
     const { parts, lists } = sent(assess(structuredClone(example)), assess(example));
     expect(parts).toEqual({});
-    for (const list of Object.values(lists)) expect(list).toEqual({ ids: null, places: [], texts: '' });
+    for (const list of Object.values(lists)) expect(list).toEqual({ order: null, places: [], texts: '' });
     const longer = sent(assess(taped(0, 0.8)), assess(taped(0, 0.92)));
     expect(longer.parts.figures).toBeDefined();
     expect(longer.parts.rulesChecked).toBeUndefined();

@@ -14,6 +14,19 @@ export interface Marked {
   placeColour: ColourName;
 }
 
+/** What of a drawing marks or locks are painted on: few of its things, looked for once and not with every frame. */
+export function spokenOf(
+  { runs, fittings }: Pick<Drawing, 'runs' | 'fittings'>,
+  { selection, places }: Marked,
+  locked: ReadonlySet<string>,
+): Pick<Drawing, 'runs' | 'fittings'> {
+  const isMeant = (id: string): boolean => id === selection?.id || places.has(id) || locked.has(id);
+  return {
+    runs: runs.filter(({ runId }) => isMeant(runId)),
+    fittings: fittings.filter(({ fittingId }) => isMeant(fittingId)),
+  };
+}
+
 type Context = CanvasRenderingContext2D;
 
 const RING_GAP_PX = 6;
