@@ -2,7 +2,6 @@
  * A name that the page gave is written into the plan in the language spoken then, and stays so written. Where it is
  * shown it is said in the language spoken now; one that a user gave is shown as it was given.
  */
-import { indexed } from '../plan/byId.ts';
 import type { Fitting, FittingKind, Plan } from '../plan/schema.ts';
 import * as german from './de/fittings.ts';
 import * as english from './en/fittings.ts';
@@ -44,14 +43,24 @@ function otherNames(fittings: readonly Fitting[]): ReadonlyMap<string, string> {
   );
 }
 
-/** A finger that drags names nothing anew. */
-const inOneLanguage = () =>
-  indexed(otherNames, (one, was) => one.id === was.id && one.kind === was.kind && one.name === was.name);
+let last: { readonly fittings: readonly Fitting[]; readonly names: ReadonlyMap<string, string> } | null = null;
 
-let saidIn = inOneLanguage();
+const isNamedAlike = (one: Fitting, was: Fitting | undefined): boolean =>
+  one === was || (one.id === was?.id && one.kind === was.kind && one.name === was.name);
+
+/** Asked with every frame of a drag, in which nothing is named anew. */
+function saidIn(fittings: readonly Fitting[]): ReadonlyMap<string, string> {
+  const before = last?.fittings;
+  const isAlike =
+    fittings === before ||
+    (fittings.length === before?.length && fittings.every((one, place) => isNamedAlike(one, before[place])));
+  const names = last !== null && isAlike ? last.names : otherNames(fittings);
+  last = { fittings, names };
+  return names;
+}
 
 showNamesBy(({ fittings }: Plan, { id, name }: Fitting) => saidIn(fittings).get(id) ?? name);
 
 hear(() => {
-  saidIn = inOneLanguage();
+  last = null;
 });
