@@ -83,31 +83,35 @@ it.each([
   { language: 'en', walk: shortWalk, ownScreens: ['phone', 'tablet'] },
   // German words are the longer ones: what has room for them has room for the English
   { language: 'de', walk: longWalk, ownScreens: ['tabletPortrait', 'phone', 'phoneSideways', 'tablet'] },
-] as const)("the example, and plans of one's own: $language", async ({ language, walk, ownScreens }) => {
-  // the finger tests every screen alike: a projector is hung beside a touch screen as well
-  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
-  const user = new TouchUser(opened);
-  const said = SAID[language];
-  await untilText(user.page, said.oneToStopFor);
-  const found: Record<string, string[]> = {};
-  const wanted: Record<string, string[]> = {};
-  for (const [state, bring] of walk(user, said)) {
-    await bring();
-    found[state] = await faultsAtEverySize(user, said, state);
-    // English is looked at on its way through the same states in accessibility.test.ts
-    if (language !== 'en') found[state].push(...(await axe(user.page)));
-    wanted[state] = [];
-  }
-  const unfed = { name: 'unfed.plan.json', buffer: Buffer.from(withoutFeed(await example())) };
-  for (const [state, bring, within] of ownWalk(user, said, unfed)) {
-    await bring();
-    found[state] = await faultsAtEverySize(user, said, state, ownScreens, within);
-    found[state].push(...(await axe(user.page)));
-    wanted[state] = [];
-  }
-  expect(found).toEqual(wanted);
-  opened.expectClean();
-});
+] as const)(
+  "the example, and plans of one's own: $language",
+  { timeout: 120_000 },
+  async ({ language, walk, ownScreens }) => {
+    // the finger tests every screen alike: a projector is hung beside a touch screen as well
+    opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
+    const user = new TouchUser(opened);
+    const said = SAID[language];
+    await untilText(user.page, said.oneToStopFor);
+    const found: Record<string, string[]> = {};
+    const wanted: Record<string, string[]> = {};
+    for (const [state, bring] of walk(user, said)) {
+      await bring();
+      found[state] = await faultsAtEverySize(user, said, state);
+      // English is looked at on its way through the same states in accessibility.test.ts
+      if (language !== 'en') found[state].push(...(await axe(user.page)));
+      wanted[state] = [];
+    }
+    const unfed = { name: 'unfed.plan.json', buffer: Buffer.from(withoutFeed(await example())) };
+    for (const [state, bring, within] of ownWalk(user, said, unfed)) {
+      await bring();
+      found[state] = await faultsAtEverySize(user, said, state, ownScreens, within);
+      found[state].push(...(await axe(user.page)));
+      wanted[state] = [];
+    }
+    expect(found).toEqual(wanted);
+    opened.expectClean();
+  },
+);
 
 it('names of 200 characters', async () => {
   opened = await openPage(browser, inject('pageUrl'), 'tablet');

@@ -346,7 +346,8 @@ it('on a phone, a fuse brought back to where it was is where it was, though the 
   const { page } = opened;
   const { finger } = opened;
   await untilText(page, '1 to stop for');
-  const lengthBeside = async () => metres((await textOf(page)).split('\n').find((line) => / cm$/.test(line)) ?? '');
+  const stripes = page.locator('.sketch-label[data-kind="hazard"]');
+  const lengthBeside = async () => metres((await stripes.allInnerTexts()).find((text) => text !== '') ?? '');
   const before = await lengthBeside();
   // the fuse is found by its name, which stands beside it on the sheet
   const name = await page.getByText('Main fuse', { exact: true }).first().boundingBox();
