@@ -85,7 +85,7 @@ it.each([
   { language: 'de', walk: longWalk, ownScreens: ['tabletPortrait', 'phone', 'phoneSideways', 'tablet'] },
 ] as const)(
   "the example, and plans of one's own: $language",
-  { timeout: 120_000 },
+  { timeout: 240_000 },
   async ({ language, walk, ownScreens }) => {
     // the finger tests every screen alike: a projector is hung beside a touch screen as well
     opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
