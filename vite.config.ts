@@ -1,7 +1,10 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
 
-/** Real-browser tests wait for a page and a finger: on a slow machine the longest take most of a minute, so that two are a hang. */
+/**
+ * Real-browser tests wait for a page and a finger: on a slow machine the longest take most of a minute, so that two are
+ * a hang.
+ */
 const BROWSER_TIMEOUT_MS = 120_000;
 const BROWSER_POLL_MS = 10_000;
 

@@ -1,4 +1,7 @@
-/** What every edit ends with: the changed part is rounded and held against the schema and the rules that a file is held against. */
+/**
+ * What every edit ends with: the changed part is rounded and held against the schema and the rules that a file is held
+ * against.
+ */
 import * as v from 'valibot';
 import { isKnownGauge } from '../gauges.ts';
 import { isToldFamily, linksOf } from '../links.ts';

@@ -1,4 +1,7 @@
-/** A plan with one part in place of another. What would not open again is refused, by giving back the very plan that came in. */
+/**
+ * A plan with one part in place of another. What would not open again is refused, by giving back the very plan that came
+ * in.
+ */
 import * as v from 'valibot';
 import { renewed } from '../renewed.ts';
 import { roundPoint } from '../round.ts';
