@@ -2,7 +2,8 @@
 import { ANY_SIZE, settledC } from './conductor.ts';
 import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
-import type { Conductors, StatePoint } from './operate.ts';
+import type { Conductors, Figures, StatePoint } from './operate.ts';
+import { once } from './perModel.ts';
 import { heatingShares, type Source } from './states.ts';
 
 const CLOSE = 1e-9;
@@ -22,12 +23,19 @@ interface Feed {
 
 interface Swept {
   /** By edge, without sign, A. */
-  readonly amps: readonly number[];
-  readonly loadAmps: readonly number[];
-  readonly loadVolts: readonly number[];
+  readonly amps: Float64Array;
+  readonly loadAmps: Float64Array;
+  readonly loadVolts: Float64Array;
   /** By cable, ohm: the conductor alone; the list that `ohmsAt` gave. */
-  readonly cableOhm: readonly number[];
+  readonly cableOhm: Figures;
   readonly totalA: number;
+}
+
+/** Without sign. */
+function magnitudes(values: ArrayLike<number>): Float64Array {
+  const own = new Float64Array(values.length);
+  for (let index = 0; index < own.length; index += 1) own[index] = Math.abs(values[index] ?? 0);
+  return own;
 }
 
 /**
@@ -39,31 +47,33 @@ export function sweepAlongWays(
   { circuit, demands, sides, ways }: Model,
   feed: Feed,
   fixedOhm: readonly number[],
-  ohmsAt: (amps: readonly number[]) => readonly number[],
+  ohmsAt: (amps: ArrayLike<number>) => Figures,
   drawn: (load: number, volts: number) => number,
-  startAmps: readonly number[],
+  startAmps: ArrayLike<number>,
 ): Swept | null {
-  const { loads, cables } = circuit;
-  const amps = startAmps.map(Math.abs);
+  const { loads } = circuit;
+  const { steps } = ways;
+  const cables = circuit.cables.length;
+  const amps = magnitudes(startAmps);
   const lostV = new Float64Array(sides.at.length);
   const nodeA = new Float64Array(sides.at.length);
-  const loadVolts = loads.map(() => 0);
-  const loadAmps = loads.map(() => 0);
-  const { steps } = ways;
-  const backwards = steps.toReversed();
-  const drawing = loads.flatMap(({ plus, minus }, load) => (demands[load] == null ? [] : [{ load, plus, minus }]));
+  const loadVolts = new Float64Array(loads.length);
+  const loadAmps = new Float64Array(loads.length);
   let totalA = 0;
   for (let count = 0; count < MOST_SWEEPS; count += 1) {
     const cableOhm = ohmsAt(amps);
     for (const { edge, from, to } of steps) {
-      const ohm = (fixedOhm[edge] ?? 0) + (edge < cables.length ? (cableOhm[edge] ?? 0) : 0);
+      const ohm = (fixedOhm[edge] ?? 0) + (edge < cables ? (cableOhm[edge] ?? 0) : 0);
       lostV[to] = (lostV[from] ?? 0) + ohm * (amps[edge] ?? 0);
     }
     nodeA.fill(0);
     let agrees = true;
     const postsV = feed.volts - feed.ohm * totalA;
     totalA = 0;
-    for (const { load, plus, minus } of drawing) {
+    for (let load = 0; load < loads.length; load += 1) {
+      const at = loads[load];
+      if (at === undefined || demands[load] == null) continue;
+      const { plus, minus } = at;
       const volts = postsV - (lostV[plus] ?? 0) - (lostV[minus] ?? 0);
       if (volts <= LEAST_SHARE * feed.volts) return null;
       const current = drawn(load, volts);
@@ -74,7 +84,10 @@ export function sweepAlongWays(
       nodeA[plus] = (nodeA[plus] ?? 0) + current;
       nodeA[minus] = (nodeA[minus] ?? 0) + current;
     }
-    for (const { edge, from, to } of backwards) {
+    for (let place = steps.length - 1; place >= 0; place -= 1) {
+      const step = steps[place];
+      if (step === undefined) continue;
+      const { edge, from, to } = step;
       const through = nodeA[to] ?? 0;
       if (!isClose(through, amps[edge] ?? 0)) agrees = false;
       amps[edge] = through;
@@ -91,7 +104,7 @@ export function pointAlongWays(
   { sizes, ohmsAt }: Conductors,
   fixedOhm: readonly number[],
   source: Source,
-  startAmps: readonly number[],
+  startAmps: ArrayLike<number>,
 ): StatePoint | null {
   const { circuit, demands } = model;
   const shares = heatingShares(model);
@@ -108,14 +121,20 @@ export function pointAlongWays(
   );
   if (swept === null) return null;
   const { amps, loadAmps, loadVolts, cableOhm } = swept;
+  // most points are worked to be judged by their currents and voltages alone
+  const stretchC = once(() =>
+    circuit.cables.map((_, cable) =>
+      settledC(model, cable, sizes[cable] ?? ANY_SIZE, (amps[cable] ?? 0) * (shares[cable] ?? 1)),
+    ),
+  );
   return {
     ...source,
     amps,
     loadAmps,
     loadVolts,
-    stretchC: circuit.cables.map((_, cable) =>
-      settledC(model, cable, sizes[cable] ?? ANY_SIZE, (amps[cable] ?? 0) * (shares[cable] ?? 1)),
-    ),
+    get stretchC() {
+      return stretchC();
+    },
     cableOhm: cableOhm.slice(),
     nodeVolts: null,
   };

@@ -53,7 +53,9 @@ function lossesOfGreatest(
   on: readonly boolean[],
   downstream: 1 | -1,
 ): Losses {
-  const least = NO_SHARE * point.amps.reduce((most, amps) => Math.max(most, Math.abs(amps)), 0);
+  let mostA = 0;
+  for (const amps of point.amps) mostA = Math.max(mostA, Math.abs(amps));
+  const least = NO_SHARE * mostA;
   const out = sides.at.map((): { to: number; edge: number }[] => []);
   const pending = sides.at.map(() => 0);
   for (const [edge, { a, b }] of sides.edges.entries()) {

@@ -8,20 +8,24 @@ import { ANY_SIZE, conductorOhms, type OhmsAt, settledC } from './conductor.ts';
 import { drawnA } from './demand.ts';
 import type { Model } from './model.ts';
 import { fixedOhms } from './ohms.ts';
+import { once } from './perModel.ts';
 import { linkEdge, pickRating } from './ratings.ts';
 import { aloneStates, heatingShareAt, heatingShares, type Source, statesOf } from './states.ts';
 import { ambientC } from './surroundings.ts';
 
+/** Figures of a whole net, by edge, cable or load: bare numbers where they are worked with every sweep. */
+export type Figures = readonly number[] | Float64Array;
+
 export interface StatePoint extends Source {
   /** By edge, A: positive from a to b in a net solved as a whole; in a radial one without sign. */
-  readonly amps: readonly number[];
+  readonly amps: Figures;
   /** By load; 0 where it draws nothing. */
-  readonly loadAmps: readonly number[];
-  readonly loadVolts: readonly number[];
+  readonly loadAmps: Figures;
+  readonly loadVolts: Figures;
   /** By cable and stretch, degC; null where it finds no temperature to settle at. */
   readonly stretchC: readonly (readonly (number | null)[])[];
   /** By cable, ohm: the conductor alone. */
-  readonly cableOhm: readonly number[];
+  readonly cableOhm: Figures;
   /** By node, V; null in a radial net, where nothing needs it. */
   readonly nodeVolts: readonly number[] | null;
 }
@@ -34,9 +38,9 @@ export interface Operating {
   /** By link: least rating by current and holder temperature, A. */
   readonly needs: readonly number[];
   /** By edge, the worst of the states, and of each battery feeding alone, A. */
-  readonly fullA: readonly number[];
+  readonly fullA: Figures;
   /** By edge, the worse of the states, A: with several batteries, what flows when all feed alike. */
-  readonly sharedA: readonly number[];
+  readonly sharedA: Figures;
 }
 
 export interface OperateOptions {
@@ -72,9 +76,9 @@ export interface Conductors {
 }
 
 interface Sweep {
-  readonly amps: readonly number[];
-  readonly loadAmps: readonly number[];
-  readonly loadVolts: readonly number[];
+  readonly amps: Figures;
+  readonly loadAmps: Figures;
+  readonly loadVolts: Figures;
   readonly nodeVolts: readonly number[] | null;
 }
 
@@ -119,8 +123,11 @@ function sweepNetwork(
   return { amps: result.resistorAmps, loadAmps, loadVolts, nodeVolts: result.nodeVolts };
 }
 
-const differs = (one: readonly number[], other: readonly number[]): boolean =>
-  one.some((value, index) => Math.abs(value - (other[index] ?? 0)) > CLOSE * Math.max(1, Math.abs(value)));
+function differs(one: Figures, other: Figures): boolean {
+  for (const [index, value] of one.entries())
+    if (Math.abs(value - (other[index] ?? 0)) > CLOSE * Math.max(1, Math.abs(value))) return true;
+  return false;
+}
 
 const agree = (one: Sweep, other: Sweep): boolean =>
   !differs(one.amps, other.amps) && !differs(one.loadAmps, other.loadAmps);
@@ -140,7 +147,7 @@ const shareOfConstant = ({ demands }: Model, { loadAmps, relaysOpen }: StatePoin
  * Where the sweeps tend to, were each change that share of the one before (Aitken): spares a third of them. The share
  * is that of all changes together.
  */
-function ahead(now: readonly number[], before: readonly number[], change: readonly number[] | null): readonly number[] {
+function ahead(now: Figures, before: Figures, change: Figures | null): Figures {
   if (change === null) return now;
   let [both, square] = [0, 0];
   for (const [edge, amps] of now.entries()) {
@@ -164,7 +171,7 @@ function solveMeshed(
   const { state } = source;
   const shares = heatingShares(model);
   let sweep = start;
-  let change: readonly number[] | null = null;
+  let change: Figures | null = null;
   for (let count = 0; ; count += 1) {
     const { amps } = sweep;
     const cableOhm = ohmsAt(amps, shares);
@@ -244,8 +251,8 @@ function surelyA(model: Model, sources: readonly Source[]): number[] {
   return summedBehind(model, drawn);
 }
 
-function greatestA({ sides }: Model, points: readonly StatePoint[]): number[] {
-  const most = sides.edges.map(() => 0);
+function greatestA({ sides }: Model, points: readonly StatePoint[]): Float64Array {
+  const most = new Float64Array(sides.edges.length);
   for (const { amps } of points) {
     for (let edge = 0; edge < most.length; edge += 1) most[edge] = Math.max(most[edge] ?? 0, Math.abs(amps[edge] ?? 0));
   }
@@ -253,7 +260,7 @@ function greatestA({ sides }: Model, points: readonly StatePoint[]): number[] {
 }
 
 /** By link: the least rating by the full current through each edge, A. */
-function needsAt(model: Model, fullA: readonly number[]): number[] {
+function needsAt(model: Model, fullA: Figures): number[] {
   return model.circuit.links.map(({ zone }, index) => {
     const edge = linkEdge(model, index);
     const full = fullA[edge] ?? 0;
@@ -265,7 +272,7 @@ function needsAt(model: Model, fullA: readonly number[]): number[] {
   });
 }
 
-const leastRatings = (model: Model, leastA: readonly number[]): (number | null)[] =>
+const leastRatings = (model: Model, leastA: Figures): (number | null)[] =>
   needsAt(model, leastA).map((needA, link) => pickRating(model, link, needA));
 
 /**
@@ -300,11 +307,22 @@ export function operate(
     before = states;
     const sharedA = greatestA(model, states);
     const fullA = greatestA(model, [...states, ...alone]);
-    const needs = needsAt(model, fullA);
+    // with ratings that are kept nobody may ask
+    const needs = once(() => needsAt(model, fullA));
     const found =
-      kept ?? model.circuit.links.map((_, link) => raised(model, link, ratings[link] ?? null, needs[link] ?? 0, round));
+      kept ??
+      model.circuit.links.map((_, link) => raised(model, link, ratings[link] ?? null, needs()[link] ?? 0, round));
     if (found.every((rating, index) => rating === ratings[index]) || round >= MOST_RATING_ROUNDS) {
-      return { ok: true, states, ratings, needs, fullA, sharedA };
+      return {
+        ok: true,
+        states,
+        ratings,
+        get needs() {
+          return needs();
+        },
+        fullA,
+        sharedA,
+      };
     }
     ratings = found;
     fixed = fixedOhms(model, ratings);

@@ -2,9 +2,11 @@
 import type { GaugeId } from '../calc/conductor/gauge.ts';
 import { overloadLimitC } from '../calc/tables/adiabatic.ts';
 import { OPENING_MULTIPLE } from '../calc/tables/fuseTimes.ts';
-import { exceeds, settledC } from './conductor.ts';
+import { exceeds, hottestC } from './conductor.ts';
 import { insulationOf, type Model } from './model.ts';
-import { ampacityZone } from './surroundings.ts';
+import { ampacityZone, type MarkedZone } from './surroundings.ts';
+
+const isInBay = (zone: MarkedZone): boolean => ampacityZone(zone) === 'bay';
 
 export interface Overloaded {
   readonly currentA: number;
@@ -20,12 +22,9 @@ export interface Overloaded {
 export function hotAtOverload(model: Model, cable: number, size: GaugeId, limitA: number): Overloaded | null {
   const found = model.circuit.cables[cable];
   if (found === undefined || limitA === Infinity || limitA === 0) return null;
-  if (!found.stretches.some(({ zone }) => ampacityZone(zone) === 'bay')) return null;
+  if (!found.stretches.some(({ zone }) => isInBay(zone))) return null;
   const currentA = OPENING_MULTIPLE * limitA;
-  const inBay = settledC(model, cable, size, currentA).filter(
-    (_, place) => ampacityZone(found.stretches[place]?.zone ?? 'cabin') === 'bay',
-  );
-  const conductorC = inBay.includes(null) ? null : Math.max(...inBay.map((value) => value ?? 0));
+  const conductorC = hottestC(model, cable, size, currentA, isInBay);
   const limitC = overloadLimitC(insulationOf(found));
   return conductorC === null || exceeds(conductorC, limitC) ? { currentA, conductorC, limitC } : null;
 }

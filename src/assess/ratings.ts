@@ -4,11 +4,10 @@ import { heldRatingsA } from './families.ts';
 import type { Model } from './model.ts';
 import { perModel } from './perModel.ts';
 
+const heldByLink = perModel((model) => model.circuit.links.map((device) => heldRatingsA(model, device)));
+
 /** Ratings held for a link, A, ascending. */
-export function heldRatings(model: Model, link: number): readonly number[] {
-  const device = model.circuit.links[link];
-  return device === undefined ? [] : heldRatingsA(model, device);
-}
+export const heldRatings = (model: Model, link: number): readonly number[] => heldByLink(model)[link] ?? [];
 
 export const linkEdge = ({ circuit }: Pick<Model, 'circuit'>, link: number): number => circuit.cables.length + link;
 

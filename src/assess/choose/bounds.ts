@@ -5,7 +5,7 @@
 import { type GaugeId, gauge } from '../../calc/conductor/gauge.ts';
 import { neededRating } from '../../calc/fuse/rating.ts';
 import { cableAmpacityA } from '../capacity.ts';
-import { ANY_SIZE, conductorOhm, exceeds, isTooHot, settledC } from '../conductor.ts';
+import { ANY_SIZE, exceeds, heldOhm, isTooHot } from '../conductor.ts';
 import { drawnA } from '../demand.ts';
 import { limitsOf } from '../limits.ts';
 import type { Model } from '../model.ts';
@@ -21,6 +21,7 @@ import { type Criterion, dropLimitV } from './trial.ts';
 /** With several sources a return that differs between them may lift a load above the voltage of one; taken as a tenth. */
 const SEVERAL_SOURCES = 1.1;
 const ROUNDS = 3;
+const COOLEST_C = 20;
 
 export interface LeastFigures {
   /** By edge, A; 0 where the current has a choice of way. */
@@ -58,7 +59,7 @@ export function leastFigures(model: Model, largest: readonly GaugeId[]): LeastFi
   const ohms = fixed.map((ohm, edge) => {
     if (edge >= circuit.cables.length) return ohm;
     const size = largest[edge] ?? ANY_SIZE;
-    return ohm + conductorOhm(model, edge, size, settledC(model, edge, size, 0));
+    return ohm + heldOhm(model, edge, size, 0);
   });
   const mostA = summedBehind(
     model,
@@ -121,7 +122,7 @@ function surelyBreaks(model: Model, index: number, size: GaugeId, least: LeastFi
   const limitA = least.limits[index] ?? 0;
   if (limitA !== Infinity && exceeds(limitA, ampacityA)) return 'fuse';
   if (hotAtOverload(model, index, size, limitA) !== null) return 'heating';
-  return isTooHot(model, index, settledC(model, index, size, heatingA)) ? 'heating' : null;
+  return isTooHot(model, index, size, heatingA) ? 'heating' : null;
 }
 
 /** Least drop of one cable at a size, on the way of every load behind it; 0 where the current has a choice of way, V. */
@@ -129,10 +130,7 @@ export function leastDropV(model: Model, index: number, size: GaugeId, least: Le
   const amps = least.amps[index] ?? 0;
   if (amps === 0) return 0;
   // a conductor that settles at no temperature is ruled out by heat; here it counts at its coolest
-  const stretchC = settledC(model, index, size, amps * heatingShareAt(model, index)).map(
-    (conductorC) => conductorC ?? 20,
-  );
-  return amps * conductorOhm(model, index, size, stretchC);
+  return amps * heldOhm(model, index, size, amps * heatingShareAt(model, index), COOLEST_C);
 }
 
 /** The parts of some cables by the loads that they carry. */
@@ -150,8 +148,13 @@ function partsOf(model: Model, cables: readonly number[], sizes: readonly GaugeI
 }
 
 /** The first rule that some cable of a lot breaks at a size, even at the least current; null when none is proven. */
-const lotBreaks = (model: Model, { cables }: Lot, size: GaugeId, least: LeastFigures): Criterion | null =>
-  cables.map((cable) => surelyBreaks(model, cable, size, least)).find((found) => found !== null) ?? null;
+function lotBreaks(model: Model, { cables }: Lot, size: GaugeId, least: LeastFigures): Criterion | null {
+  for (const cable of cables) {
+    const found = surelyBreaks(model, cable, size, least);
+    if (found !== null) return found;
+  }
+  return null;
+}
 
 export function lotSizes(model: Model, lot: Lot, sizes: readonly GaugeId[], least: LeastFigures): LotSizes {
   const lengthM = lot.cables.reduce((sum, cable) => sum + (model.circuit.cables[cable]?.length.lengthM ?? 0), 0);

@@ -60,20 +60,26 @@ export function treeOfLots(lots: readonly LotSizes[], budgetV: readonly number[]
   };
 }
 
-function undercut(points: readonly Point[]): Point[] {
+/** Puts the points in order, and answers those that none undercuts. */
+function undercut(points: Point[]): Point[] {
   const kept: Point[] = [];
-  for (const point of [...points].sort((one, other) => other.aheadV - one.aheadV || one.cost - other.cost)) {
-    if (point.cost < (kept.at(-1)?.cost ?? Infinity)) kept.push(point);
+  let cheapest = Infinity;
+  for (const point of points.sort((one, other) => other.aheadV - one.aheadV || one.cost - other.cost)) {
+    if (point.cost >= cheapest) continue;
+    kept.push(point);
+    cheapest = point.cost;
   }
   return kept;
 }
 
 /** Several fronts that the same drop lies ahead of, within `ownV`. */
-function together(fronts: readonly Front[], ownV: number): Point[] {
-  const [only, ...others] = fronts;
+function together(fronts: readonly Front[], ownV: number): Front {
+  const [only] = fronts;
   if (only === undefined) return [{ aheadV: ownV, cost: 0 }];
-  if (others.length === 0) return undercut(only.map(({ aheadV, cost }) => ({ aheadV: Math.min(aheadV, ownV), cost })));
-  const all = fronts.flatMap((front, index) => front.map((point) => ({ ...point, index })));
+  // the first of them bears most
+  if (fronts.length === 1 && (only[0]?.aheadV ?? 0) <= ownV) return only;
+  if (fronts.length === 1) return undercut(only.map(({ aheadV, cost }) => ({ aheadV: Math.min(aheadV, ownV), cost })));
+  const all = fronts.flatMap((front, index) => front.map(({ aheadV, cost }) => ({ aheadV, cost, index })));
   all.sort((one, other) => other.aheadV - one.aheadV || other.cost - one.cost);
   const costs = new Map<number, number>();
   const points: Point[] = [];
@@ -112,10 +118,13 @@ export function pickAlongTree(lots: readonly LotSizes[], { nodes, roots, inwards
       ownV,
     );
     behind[lot] = inner;
-    const points = (open[lot] ?? []).flatMap((size) =>
-      inner.map(({ aheadV, cost }) => ({ aheadV: aheadV - dropOf(lot, size), cost: cost + costOf(lot, size) })),
-    );
-    const front = undercut(points.filter(({ aheadV }) => aheadV >= -1e-9));
+    const points: Point[] = [];
+    for (const size of open[lot] ?? []) {
+      const [dropV, ownCost] = [dropOf(lot, size), costOf(lot, size)];
+      for (const { aheadV, cost } of inner)
+        if (aheadV - dropV >= -1e-9) points.push({ aheadV: aheadV - dropV, cost: cost + ownCost });
+    }
+    const front = undercut(points);
     if (front.length === 0) return null;
     if (front.length > most) exact = false;
     const every = Math.ceil(front.length / most);

@@ -1,7 +1,7 @@
 /** One set of sizes tried out: its operating point, and every rule on conductors that it breaks. */
 import type { GaugeId } from '../../calc/conductor/gauge.ts';
 import { cableAmpacityA } from '../capacity.ts';
-import { exceeds, isTooHot, settledC } from '../conductor.ts';
+import { exceeds, isTooHot } from '../conductor.ts';
 import { wayDrop } from '../drop.ts';
 import { conductsLess, groundPairs, type Metal } from '../grounds.ts';
 import { limitsOf } from '../limits.ts';
@@ -44,25 +44,20 @@ function cableBreaches(
   sizes: readonly GaugeId[],
   limits: readonly number[],
 ): Breach[] {
-  return model.circuit.cables.flatMap((cable, index): Breach[] => {
+  const breaches: Breach[] = [];
+  for (const [index, cable] of model.circuit.cables.entries()) {
     const size = sizes[index];
-    if (size === undefined) return [];
+    if (size === undefined) continue;
+    const breach = (criterion: Criterion) => breaches.push({ criterion, cable: index, load: null });
     const ampacityA = cableAmpacityA(model, cable, size);
-    const breaches: Breach[] = [];
-    const breach = (criterion: Criterion): void => {
-      breaches.push({ criterion, cable: index, load: null });
-    };
     const limitA = limits[index] ?? 0;
     if (limitA !== Infinity && exceeds(limitA, ampacityA)) breach('fuse');
     const heatingA = (operating.fullA[index] ?? 0) * heatingShareAt(model, index);
     if (ampacityA === 0 || exceeds(heatingA, ampacityA)) breach('ampacity');
-    // each battery feeding alone counts too: the states' own temperatures are those of batteries that share
-    const isHot =
-      operating.states.some(({ stretchC }) => isTooHot(model, index, stretchC[index] ?? [])) ||
-      isTooHot(model, index, settledC(model, index, size, heatingA));
-    if (isHot || hotAtOverload(model, index, size, limitA) !== null) breach('heating');
-    return breaches;
-  });
+    // no state's current is greater, and no temperature higher; and each battery feeding alone counts too
+    if (isTooHot(model, index, size, heatingA) || hotAtOverload(model, index, size, limitA) !== null) breach('heating');
+  }
+  return breaches;
 }
 
 function dropBreaches(model: Model, operating: Operating): Breach[] {

@@ -1,5 +1,5 @@
 import type { Finding, Place } from '../answer.ts';
-import { exceeds, settledC } from '../conductor.ts';
+import { exceeds, hottestC } from '../conductor.ts';
 import { carriesNothing, type Facts, fullOf, sizeOf } from '../facts.ts';
 import { fuseOf } from '../fuseOf.ts';
 import { insulationOf } from '../model.ts';
@@ -25,8 +25,7 @@ function hotAt(facts: Facts, cable: number, currentA: number): Hot[] {
   const found = facts.model.circuit.cables[cable];
   if (size === null || found === undefined || carriesNothing(facts, cable)) return [];
   const classC = insulationOf(found);
-  const stretchC = settledC(facts.model, cable, size, currentA);
-  const conductorC = stretchC.includes(null) ? null : Math.max(...stretchC.map((value) => value ?? 0));
+  const conductorC = hottestC(facts.model, cable, size, currentA);
   return conductorC === null || exceeds(conductorC, classC) ? [{ cable, currentA, conductorC, classC }] : [];
 }
 

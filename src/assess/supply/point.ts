@@ -10,6 +10,7 @@ import { conductorOhms } from '../conductor.ts';
 import { drawnA } from '../demand.ts';
 import type { Facts } from '../facts.ts';
 import { fixedOhms } from '../ohms.ts';
+import type { Figures } from '../operate.ts';
 import { heatingShares } from '../states.ts';
 import { postOhm } from './posts.ts';
 
@@ -143,7 +144,7 @@ function settle(facts: Facts, of: SupplyCase): SuppliedSolved | null | 'cannotCa
   const limited = running === null ? [] : limitedOf(facts, running);
   const chargers = running === null ? [] : chargersOf(facts);
   const { loads, injections } = drawnOf(facts, of);
-  let cableOhm: readonly number[] = near.cableOhm;
+  let cableOhm: Figures = near.cableOhm;
   let before: SuppliedSolved | null = null;
   for (let sweep = 0; sweep < MOST_SWEEPS; sweep += 1) {
     const network: Network = {
