@@ -110,22 +110,24 @@ function allStretches(model: Model, sizes: readonly GaugeId[]): AllStretches {
   return { end, figures };
 }
 
-/** `warmedC` over all stretches, written out: a call with an object for each would make rubbish by the megabyte. */
+/** Resistances of all cables into `ohms`. */
 function writeOhms(
   { end, figures }: AllStretches,
   amps: ArrayLike<number>,
   heatingShare: ArrayLike<number>,
   ohms: Float64Array,
 ): void {
+  // one for all stretches: an object for each would make rubbish by the megabyte
+  const warming = { sharePerA2: 0, betaC: 0 };
   let stretch = 0;
   for (let cable = 0; cable < end.length; cable += 1) {
     const current = (amps[cable] ?? 0) * (heatingShare[cable] ?? 1);
     let ohm = 0;
     for (; stretch < (end[cable] ?? 0); stretch += 1) {
       const at = FIGURES * stretch;
-      const share = (figures[at] ?? 0) * current * current;
-      const betaC = figures[at + 1] ?? 0;
-      const conductorC = share >= 1 ? RUNAWAY_C : ((figures[at + 4] ?? 0) + betaC * share) / (1 - share);
+      warming.sharePerA2 = figures[at] ?? 0;
+      warming.betaC = figures[at + 1] ?? 0;
+      const conductorC = warmedC(current, warming, figures[at + 4] ?? 0) ?? RUNAWAY_C;
       ohm += (figures[at + 2] ?? 0) + (figures[at + 3] ?? 0) * (conductorC - BASE_C);
     }
     ohms[cable] = ohm;
