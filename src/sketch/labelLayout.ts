@@ -97,7 +97,7 @@ function* offsets(
   }
 }
 
-function clamped(box: Box, size: PaneSize): Box {
+export function clamped(box: Box, size: PaneSize): Box {
   const within = (value: number, half: number, total: number) => Math.max(half, Math.min(total - half, value));
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
 }

@@ -22,7 +22,7 @@ import {
   triesFor,
   type Wish,
 } from './labelLayout.ts';
-import { middlesInSight } from './stripesInSight.ts';
+import { isFixed, withMoreLengths } from './stripesInSight.ts';
 
 /** How far off its plate, in lines. */
 const OFF_LINES = [0, 0.25, 0.5, 0.75, 1, 1.5, 2] as const;
@@ -147,23 +147,6 @@ class Names {
   }
 }
 
-/** Lengths of stripes of which only a part is seen, away from every place they usually have. */
-function moreLengths(placed: readonly PlacedLabel[], labels: readonly LabelShape[], pane: Pane): PlacedLabel[] {
-  const { ground, camera, size, scale } = pane;
-  const known = new Set(placed.map(({ label }) => label));
-  const taken = placed.filter(({ label }) => label.kind === 'hazard').map(boxOf);
-  return labels.flatMap((label) => {
-    if (label.kind !== 'hazard' || known.has(label)) return [];
-    const [at, ...elsewhere] = middlesInSight(label, camera, size);
-    if (at === undefined) return [];
-    const tries = triesFor({ ...label, at, elsewhere }, true, camera, size, scale);
-    const box = roomFor(tries, label, true, [ground], taken);
-    if (box === undefined) return [];
-    taken.push(box);
-    return [placedIn(label, box)];
-  });
-}
-
 /** The labels with those lengths and names that find room after all. The same list where none does. */
 export function withMoreLabels(
   first: readonly PlacedLabel[],
@@ -174,25 +157,21 @@ export function withMoreLabels(
 ): readonly PlacedLabel[] {
   const ground = groundOf(things, camera, size, scale);
   const pane = { ground, camera, size, scale };
-  const isFixed = ({ label }: PlacedLabel): boolean => label.kind === 'hazard' || label.id === keep;
-  const lengths = moreLengths(first, labels, pane);
-  // a name makes way for a length
-  const makesWay = (one: PlacedLabel): boolean =>
-    !isFixed(one) && lengths.some((length) => overlap(boxOf(length), boxOf(one)));
-  const placed = lengths.length === 0 ? first : [...lengths, ...first.filter((one) => !makesWay(one))];
+  const isToStay = isFixed(keep);
+  const placed = withMoreLengths(first, labels, [ground], camera, size, { keep, scale });
   const known = new Set(placed.map(({ label }) => label));
   const roomless = labels.filter(
     (label) => label.kind === 'fitting' && !known.has(label) && isSeen(toScreen(camera, size, label.at), size),
   );
   if (roomless.length === 0 || things.fittings.length > MOST_LOOKING_FURTHER) return placed;
-  const fixed = placed.filter(isFixed);
-  const isName = (one: PlacedLabel): boolean => one.label.kind === 'fitting' && !isFixed(one);
+  const fixed = placed.filter(isToStay);
+  const isName = (one: PlacedLabel): boolean => one.label.kind === 'fitting' && !isToStay(one);
   const names = new Names(pane, fixed.map(boxOf));
   for (const one of placed.filter(isName)) names.at.set(one.label, boxOf(one));
   for (const label of roomless) names.place(label);
   const done = [...fixed, ...[...names.at].map(([label, box]) => placedIn(label, box))];
   // figures of runs make way for names
-  for (const one of placed.filter((other) => !isName(other) && !isFixed(other))) {
+  for (const one of placed.filter((other) => !isName(other) && !isToStay(other))) {
     const taken = done.map(boxOf);
     const isFree = taken.every((box) => !overlap(box, boxOf(one)));
     const tries = isFree ? [boxOf(one)] : triesFor(one.label, false, camera, size, scale);
