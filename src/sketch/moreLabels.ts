@@ -24,10 +24,10 @@ import {
 } from './labelLayout.ts';
 import { isFixed, withMoreLengths } from './stripesInSight.ts';
 
-/** How far off its plate, in lines. */
-const OFF_LINES = [0, 0.25, 0.5, 0.75, 1, 1.5, 2] as const;
-/** And how far along each side of it, as a part of the way from its middle to a corner. */
-const ALONG = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1] as const;
+/** How far off its plate, in lines: from a corner too no farther than one in all, or it is taken for another's. */
+const OFF_LINES = [0, 0.25, 0.5, 0.7] as const;
+/** And how far along each side of it, in eighths of the way from its middle to a corner. */
+const ALONG = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8] as const;
 const SIDES = [1, -1] as const;
 
 /** A place for a name, and whether a cable passes through it: then it is the second best. */
@@ -81,15 +81,15 @@ function roomsOf(label: LabelShape, { ground, camera, size, scale }: Pane): Room
     if (isNearToAnother(box)) return;
     rooms.push({ box, isCrossed: ground.isCrossed(around) });
   };
+  const besideIt = ground.plate + GAP_PX + own.w / 2;
+  const underIt = ground.plate + GAP_PX + own.h / 2;
   for (const lines of OFF_LINES) {
     const offPx = lines * LINE_PX * scale;
-    const beside = ground.plate + GAP_PX + offPx + own.w / 2;
-    const under = ground.plate + GAP_PX + offPx + own.h / 2;
+    const [beside, under] = [offPx + besideIt, offPx + underIt];
     for (const along of ALONG) {
       for (const side of SIDES) {
-        add(along * beside, side * under);
-        // the corners have been among those above and below
-        if (Math.abs(along) < 1) add(side * beside, along * under);
+        add((along / 8) * besideIt, side * under);
+        add(side * beside, (along / 8) * underIt);
       }
     }
   }
