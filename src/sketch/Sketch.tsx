@@ -45,11 +45,10 @@ function toggleOf(
   return { sign: 'both', label: say.both(titles[id]), onToggle: () => choose('both') };
 }
 
-/** What the larger pane shows: all of the vehicle or the board, or what a sheet is for. */
+/** What the larger pane shows: all of the vehicle, of the user's own outline or of the board, or what a sheet is for. */
 function titleOf(sheet: Sheet): string {
-  const { panes: say } = words.sketch;
   if (sheet.part !== 'whole' || sheet.view !== 'above') return sheetTitle(sheet);
-  return sheet.outline.kind === 'bench' ? say.board : say.whole;
+  return words.sketch.panes.whole[sheet.outline.kind];
 }
 
 /** The sheet with its two panes: the bay large, the whole vehicle beside it, both views of one plan. */

@@ -59,8 +59,11 @@ const CORNERS = [
   [1, -1],
   [-1, -1],
 ] as const;
-/** How much further off a name may stand where it has no room right beside its plate, in lines. */
-const FURTHER_LINES = [0.5, 1, 2] as const;
+/**
+ * How much further off a name may stand where it has no room right beside its plate, in lines: also from a corner no
+ * farther than one line in all, since what stands farther off is taken for another's.
+ */
+const FURTHER_LINES = 0.4;
 /** And so many times as far from every other plate as from its own. */
 export const CLEARLY_NEARER = 1.5;
 /** On a sheet with more fittings than these names need not look further for room: that is asked anew with every zoom. */
@@ -97,7 +100,7 @@ function* offsets(
   }
 }
 
-function clamped(box: Box, size: PaneSize): Box {
+export function clamped(box: Box, size: PaneSize): Box {
   const within = (value: number, half: number, total: number) => Math.max(half, Math.min(total - half, value));
   return { ...box, x: within(box.x, box.w / 2, size.widthPx), y: within(box.y, box.h / 2, size.heightPx) };
 }
@@ -154,16 +157,14 @@ function furtherTries(
   const own = sizeOf(label, scale);
   const plate = halfPlatePx(camera.pxPerM);
   const { xPx, yPx } = place;
-  return FURTHER_LINES.flatMap((lines) => {
-    const offPx = lines * LINE_PX * scale;
-    const isNearToo = (box: Box, other: Box) =>
-      (other.x !== xPx || other.y !== yPx) && overlap(grown(box, CLEARLY_NEARER * offPx), other);
-    return [...offsets('fitting', own, plate + offPx)]
-      .map(([dx, dy]) => ({ x: xPx + dx, y: yPx + dy, ...own }))
-      .filter(
-        (box) => isInside(box, size) && !grounds.some(({ plates }) => plates.some((other) => isNearToo(box, other))),
-      );
-  });
+  const offPx = FURTHER_LINES * LINE_PX * scale;
+  const isNearToo = (box: Box, other: Box) =>
+    (other.x !== xPx || other.y !== yPx) && overlap(grown(box, CLEARLY_NEARER * offPx), other);
+  return [...offsets('fitting', own, plate + offPx)]
+    .map(([dx, dy]) => ({ x: xPx + dx, y: yPx + dy, ...own }))
+    .filter(
+      (box) => isInside(box, size) && !grounds.some(({ plates }) => plates.some((other) => isNearToo(box, other))),
+    );
 }
 
 /**

@@ -22,12 +22,12 @@ import {
   triesFor,
   type Wish,
 } from './labelLayout.ts';
-import { middlesInSight } from './stripesInSight.ts';
+import { isFixed, withMoreLengths } from './stripesInSight.ts';
 
-/** How far off its plate, in lines. */
-const OFF_LINES = [0, 0.25, 0.5, 0.75, 1, 1.5, 2] as const;
-/** And how far along each side of it, as a part of the way from its middle to a corner. */
-const ALONG = [0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75, 1, -1] as const;
+/** How far off its plate, in lines: from a corner too no farther than one in all, or it is taken for another's. */
+const OFF_LINES = [0, 0.25, 0.5, 0.7] as const;
+/** And how far along each side of it, in eighths of the way from its middle to a corner. */
+const ALONG = [0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5, 6, -6, 7, -7, 8, -8] as const;
 const SIDES = [1, -1] as const;
 
 /** A place for a name, and whether a cable passes through it: then it is the second best. */
@@ -81,15 +81,15 @@ function roomsOf(label: LabelShape, { ground, camera, size, scale }: Pane): Room
     if (isNearToAnother(box)) return;
     rooms.push({ box, isCrossed: ground.isCrossed(around) });
   };
+  const besideIt = ground.plate + GAP_PX + own.w / 2;
+  const underIt = ground.plate + GAP_PX + own.h / 2;
   for (const lines of OFF_LINES) {
     const offPx = lines * LINE_PX * scale;
-    const beside = ground.plate + GAP_PX + offPx + own.w / 2;
-    const under = ground.plate + GAP_PX + offPx + own.h / 2;
+    const [beside, under] = [offPx + besideIt, offPx + underIt];
     for (const along of ALONG) {
       for (const side of SIDES) {
-        add(along * beside, side * under);
-        // the corners have been among those above and below
-        if (Math.abs(along) < 1) add(side * beside, along * under);
+        add((along / 8) * besideIt, side * under);
+        add(side * beside, (along / 8) * underIt);
       }
     }
   }
@@ -147,23 +147,6 @@ class Names {
   }
 }
 
-/** Lengths of stripes of which only a part is seen, away from every place they usually have. */
-function moreLengths(placed: readonly PlacedLabel[], labels: readonly LabelShape[], pane: Pane): PlacedLabel[] {
-  const { ground, camera, size, scale } = pane;
-  const known = new Set(placed.map(({ label }) => label));
-  const taken = placed.filter(({ label }) => label.kind === 'hazard').map(boxOf);
-  return labels.flatMap((label) => {
-    if (label.kind !== 'hazard' || known.has(label)) return [];
-    const [at, ...elsewhere] = middlesInSight(label, camera, size);
-    if (at === undefined) return [];
-    const tries = triesFor({ ...label, at, elsewhere }, true, camera, size, scale);
-    const box = roomFor(tries, label, true, [ground], taken);
-    if (box === undefined) return [];
-    taken.push(box);
-    return [placedIn(label, box)];
-  });
-}
-
 /** The labels with those lengths and names that find room after all. The same list where none does. */
 export function withMoreLabels(
   first: readonly PlacedLabel[],
@@ -174,25 +157,21 @@ export function withMoreLabels(
 ): readonly PlacedLabel[] {
   const ground = groundOf(things, camera, size, scale);
   const pane = { ground, camera, size, scale };
-  const isFixed = ({ label }: PlacedLabel): boolean => label.kind === 'hazard' || label.id === keep;
-  const lengths = moreLengths(first, labels, pane);
-  // a name makes way for a length
-  const makesWay = (one: PlacedLabel): boolean =>
-    !isFixed(one) && lengths.some((length) => overlap(boxOf(length), boxOf(one)));
-  const placed = lengths.length === 0 ? first : [...lengths, ...first.filter((one) => !makesWay(one))];
+  const isToStay = isFixed(keep);
+  const placed = withMoreLengths(first, labels, [ground], camera, size, { keep, scale });
   const known = new Set(placed.map(({ label }) => label));
   const roomless = labels.filter(
     (label) => label.kind === 'fitting' && !known.has(label) && isSeen(toScreen(camera, size, label.at), size),
   );
   if (roomless.length === 0 || things.fittings.length > MOST_LOOKING_FURTHER) return placed;
-  const fixed = placed.filter(isFixed);
-  const isName = (one: PlacedLabel): boolean => one.label.kind === 'fitting' && !isFixed(one);
+  const fixed = placed.filter(isToStay);
+  const isName = (one: PlacedLabel): boolean => one.label.kind === 'fitting' && !isToStay(one);
   const names = new Names(pane, fixed.map(boxOf));
   for (const one of placed.filter(isName)) names.at.set(one.label, boxOf(one));
   for (const label of roomless) names.place(label);
   const done = [...fixed, ...[...names.at].map(([label, box]) => placedIn(label, box))];
   // figures of runs make way for names
-  for (const one of placed.filter((other) => !isName(other) && !isFixed(other))) {
+  for (const one of placed.filter((other) => !isName(other) && !isToStay(other))) {
     const taken = done.map(boxOf);
     const isFree = taken.every((box) => !overlap(box, boxOf(one)));
     const tries = isFree ? [boxOf(one)] : triesFor(one.label, false, camera, size, scale);

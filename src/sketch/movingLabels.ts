@@ -14,12 +14,13 @@ import { unitsFor } from '../words/index.ts';
 import { withGhosts } from './ghosts.ts';
 import { type Clock, pageClock } from './input/clock.ts';
 import { type Ground, groundOf, grown, overlap, type Things } from './labelGround.ts';
-import { boxOf, HALF_STROKE_PX, type PlacedLabel, placed, type Wish } from './labelLayout.ts';
+import { boxOf, clamped, HALF_STROKE_PX, type PlacedLabel, placed, type Wish } from './labelLayout.ts';
 import type { LabelCase, PlacedLabels } from './labelPlaces.ts';
 import { labelWords } from './labelWords.ts';
 import type { Live } from './live.ts';
 import { remembered } from './remembered.ts';
 import { drawingIn } from './sight.ts';
+import { withMoreLengths } from './stripesInSight.ts';
 import type { Scene } from './useScene.ts';
 
 /** What a gesture changes, and how its things are labelled. */
@@ -38,9 +39,11 @@ export function layOutMoving(
   camera: Camera,
   size: PaneSize,
   wish: Wish,
-): { still: PlacedLabel[]; live: PlacedLabel[] } {
+): PlacedLabels {
   const moved = groundOf(moving, camera, size, wish.scale);
-  const live = placed(moving.labels, [ground, moved], camera, size, wish);
+  const grounds = [ground, moved];
+  const usual = placed(moving.labels, grounds, camera, size, wish);
+  const live = withMoreLengths(usual, moving.labels, grounds, camera, size, wish);
   const over = [...live.map(boxOf), ...moved.plates];
   const still = stood.filter((label) => {
     const box = boxOf(label);
@@ -84,7 +87,11 @@ function ridden({ moving, places, pane }: LaidOut, labels: readonly LabelShape[]
     const label = labels[moving.indexOf(one.label)] ?? one.label;
     const [from, to] = [one.label.at, label.at].map((at) => toScreen(pane.camera, pane.size, at));
     if (from === undefined || to === undefined) return one;
-    return { ...one, label, xPx: one.xPx + to.xPx - from.xPx, yPx: one.yPx + to.yPx - from.yPx };
+    const gone = { ...one, label, xPx: one.xPx + to.xPx - from.xPx, yPx: one.yPx + to.yPx - from.yPx };
+    if (label.kind !== 'hazard') return gone;
+    // of a close view the stripe's middle may go out at once, where the rest of it stays
+    const { x, y } = clamped(boxOf(gone), pane.size);
+    return { ...gone, xPx: x, yPx: y };
   });
 }
 

@@ -40,6 +40,14 @@ const PANES: readonly Pane[] = [
 
 const BODIES = ['hatchback', 'saloon', 'estate', 'pickup', 'panelVan', 'smallBus'] as const;
 
+/** And panes that are crowded, since they stand beside another one or on a phone. */
+const CROWDED: readonly Pane[] = [
+  ['the vehicle beside the bay on a projector', 'whole', 764, 946, 1.25],
+  ['the vehicle beside the bay on a tablet on its side', 'whole', 652, 285, 1],
+  ['the vehicle beside the bay on a tablet upright', 'whole', 506, 620, 1],
+  ['the vehicle on a phone', 'whole', 390, 566, 1],
+];
+
 /** A new plan as it is filled in, with all that is proposed for it. */
 function proposed(
   body: (typeof BODIES)[number],
@@ -256,6 +264,19 @@ describe('names', () => {
       }
     }
     expect(found).toBeGreaterThan(5);
+  });
+
+  it.each([...PANES, ...CROWDED])('stand no farther off their plate than a line of type in %s', (...pane) => {
+    const most = FAR_LINES * LINE_PX * pane[4] + 0.01;
+    for (const [name, plan] of PLANS) {
+      const seen = seenIn(plan, pane);
+      const plates = platesIn(seen);
+      const far = seen.placed.filter((one) => {
+        const own = plates.find(({ id }) => isName(one.label) && id === one.label.id);
+        return own !== undefined && gap(rectOf(one), own.rect) > most;
+      });
+      expect([name, far.map(({ label }) => label.title)]).toEqual([name, []]);
+    }
   });
 
   it('leave what is picked out where it stood', () => {

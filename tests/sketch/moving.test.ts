@@ -128,8 +128,13 @@ function stripePoints({ hazards }: Drawing, camera: Camera): { xPx: number; yPx:
   });
 }
 
+const isWithin = (box: Box, around: Box) =>
+  box.left >= around.left && box.right <= around.right && box.top >= around.top && box.bottom <= around.bottom;
+
 const isIn = (box: Box, { xPx, yPx }: { xPx: number; yPx: number }, marginPx = 0) =>
   xPx > box.left - marginPx && xPx < box.right + marginPx && yPx > box.top - marginPx && yPx < box.bottom + marginPx;
+
+const WHOLE_PANE: Box = { left: 0, right: size.widthPx, top: 0, bottom: size.heightPx };
 
 const keysOf = (labels: readonly PlacedLabel[]) => labels.map(({ label }) => label.key);
 
@@ -171,6 +176,41 @@ describe('labels while a finger moves something', () => {
     // from the battery (0.2, 1) slantwise over the second name of the lower row
     const over = moved({ xM: 1.9, yM: 2.4 });
     expect(keysOf(away.still).filter((key) => !keysOf(over.still).includes(key)).length).toBeGreaterThan(0);
+  });
+
+  it('say the unprotected length in a pane that sees any of its stripe, however little', () => {
+    // the stripe from 0.2 m to 1 m along y = 1 m, of which a pane sees 0.1 m
+    for (let centreXM = 0.16; centreXM < 1.04; centreXM += 0.01) {
+      const near = { ...NEAR, pxPerM: 8_000, centreXM, centreYM: 1.01 };
+      const { live } = moved({ xM: 1, yM: 1 }, near);
+      const lengths = live.filter(({ label }) => label.kind === 'hazard');
+      expect([centreXM, lengths.length]).toEqual([centreXM, 1]);
+      for (const length of lengths) expect([centreXM, isWithin(boxOf(length), WHOLE_PANE)]).toEqual([centreXM, true]);
+    }
+  });
+
+  it('look along a stripe only where none of the usual places is in sight', () => {
+    const drawn = draw(moveFitting(plan, 'fuse', { xM: 1, yM: 1 }));
+    let looks = 0;
+    const labels = drawn.labels.map((label) => {
+      if (label.kind !== 'hazard') return label;
+      const { along = [], ...rest } = label;
+      return Object.defineProperty({ ...rest, along }, 'along', {
+        get: () => {
+          looks += 1;
+          return along;
+        },
+      });
+    });
+    const laidOutAt = (centreXM: number) => {
+      const camera = { ...NEAR, pxPerM: 8_000, centreXM, centreYM: 1.01 };
+      const ground = groundOf({ runs: [], fittings: [], hazards: [] }, camera, size, 1);
+      return layOutMoving([], ground, { ...drawn, labels }, camera, size, { keep: null, scale: 1 }).live.length;
+    };
+    // its middle, and halfway to the next place
+    expect([laidOutAt(0.6), looks]).toEqual([1, 0]);
+    expect(laidOutAt(0.52)).toBe(1);
+    expect(looks).toBeGreaterThan(0);
   });
 
   it('wherever it goes, at any zoom: nothing over a stripe or a plate, the dangerous length always, no other moved', () => {
@@ -216,8 +256,10 @@ describe('labels while a finger moves something', () => {
 
           const hazard = drawn.labels.find(({ kind }) => kind === 'hazard');
           if (hazard === undefined) throw new Error('Nothing is unprotected.');
-          const isStripeSeen = [hazard.at, ...(hazard.elsewhere ?? [])].some((at) => isSeen(at, camera));
-          expect(keysOf(live).includes(hazard.key)).toBe(isStripeSeen);
+          // where it only touches the edge, either is right
+          const isStripeIn = (marginPx: number) => stripe.some((point) => isIn(WHOLE_PANE, point, marginPx));
+          if (isStripeIn(0)) expect(keysOf(live)).toContain(hazard.key);
+          if (!isStripeIn(1)) expect(keysOf(live)).not.toContain(hazard.key);
           const fuse = drawn.labels.find(({ key }) => key === 'fitting.fuse');
           if (keep === 'fuse' && fuse !== undefined) {
             expect(keysOf(live).includes('fitting.fuse')).toBe(isSeen(fuse.at, camera));
@@ -290,6 +332,25 @@ describe('labels from frame to frame', () => {
     // from where they were laid out, not from the frame before
     const back = at(RIDE_MS - 1, movedTo(0.5));
     expect(nameOf(back)).toEqual(nameOf(first));
+  });
+
+  it('keep an unprotected length in sight while it goes along with a stripe moved in another pane', () => {
+    // a finger there moves the fuse by 20 cm, and the middle of the stripe by 10 cm: as much as this pane shows
+    const close = { ...pane, camera: { ...NEAR, pxPerM: 8_000, centreXM: 0.52, centreYM: 1.01 } };
+    for (const [from, to] of [
+      [1, 0.8],
+      [0.8, 1],
+    ] as const) {
+      const { at } = following();
+      const along = (xM: number): Plan => moveFitting(plan, 'fuse', { xM, yM: 1 });
+      const lengthOf = ({ live }: { live: readonly PlacedLabel[] }) =>
+        live.find(({ label }) => label.kind === 'hazard');
+      expect(lengthOf(at(0, along(from), plan, close))).toBeDefined();
+      for (let step = 1; step <= 5; step += 1) {
+        const length = lengthOf(at(step, along(from + ((to - from) * step) / 5), plan, close));
+        expect([step, length !== undefined && isWithin(boxOf(length), WHOLE_PANE)]).toEqual([step, true]);
+      }
+    }
   });
 
   it('are laid out anew when that was long ago, with each answer, and when the sheet is looked at otherwise', () => {

@@ -1,4 +1,4 @@
-import { act, fireEvent, render, screen, within } from '@testing-library/react';
+import { act, cleanup, fireEvent, render, screen, within } from '@testing-library/react';
 import { StrictMode } from 'react';
 import { afterEach, beforeAll, beforeEach, describe, expect, it, vi } from 'vitest';
 import { answerOf, loadAssess } from '../../src/desk/answer.ts';
@@ -6,9 +6,10 @@ import { createDesk, type Desk } from '../../src/desk/desk.ts';
 import { beginGesture, commitGesture, draftGesture } from '../../src/desk/edit.ts';
 import { newPlan } from '../../src/plan/create.ts';
 import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
-import type { Plan } from '../../src/plan/schema.ts';
+import type { OutlineOf, Plan } from '../../src/plan/schema.ts';
 import { pageLate } from '../../src/sketch/loadLate.ts';
 import Sketch from '../../src/sketch/Sketch.tsx';
+import { speakIn } from '../../src/words/language.ts';
 import { BENCH, emptyPlan, feedPlan, SHEET } from '../drawing/support/plans.ts';
 import { send, tap } from './support/finger.ts';
 
@@ -22,7 +23,25 @@ beforeEach(() => {
   vi.spyOn(HTMLElement.prototype, 'clientWidth', 'get').mockImplementation(() => room.widthPx);
   vi.spyOn(HTMLElement.prototype, 'clientHeight', 'get').mockImplementation(() => room.heightPx);
 });
-afterEach(() => vi.restoreAllMocks());
+afterEach(async () => {
+  vi.restoreAllMocks();
+  await speakIn('en');
+});
+
+const OWN: OutlineOf<'own'> = {
+  kind: 'own',
+  lengthM: 4,
+  widthM: 1.8,
+  heightM: 1.5,
+  edge: [
+    { xM: 0, yM: 0 },
+    { xM: 4, yM: 0 },
+    { xM: 4, yM: 1.8 },
+    { xM: 0, yM: 1.8 },
+  ],
+  bayM: 1,
+  cabM: null,
+};
 
 function show(plan: Plan): Desk {
   const desk = createDesk(plan, { isExample: false, bigFingers: false });
@@ -93,6 +112,22 @@ describe('the sketch', () => {
     show(emptyPlan(BENCH));
     expect(panes().map((element) => element.dataset.pane)).toEqual(['whole']);
     expect(screen.getByRole('heading', { name: 'Whole board' })).toBeTruthy();
+  });
+
+  it.each([
+    ['en', 'Own outline', 'Engine bay'],
+    ['en-GB', 'Own outline', 'Engine bay'],
+    ['de', 'Eigener Umriss', 'Motorraum'],
+  ] as const)('calls an outline of the user no vehicle: %s', async (language, own, bay) => {
+    await speakIn(language);
+    show(emptyPlan(OWN));
+    const titles = panes().map((element) => element.querySelector('.sketch-title')?.textContent);
+    expect(titles).toEqual([bay, own]);
+    cleanup();
+    // without a firewall there is nothing to look at beside it
+    show(emptyPlan({ ...OWN, bayM: null, cabM: null }));
+    expect(screen.getByRole('heading', { name: own })).toBeTruthy();
+    expect(screen.getByRole('img').getAttribute('aria-label')).toMatch(new RegExp(`^${own}:`));
   });
 
   it('fits its cameras to the room, again when the room changes, and not once someone has moved them', () => {

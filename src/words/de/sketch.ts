@@ -1,8 +1,7 @@
 /** What is written on and over the sketch. */
 /** What the panes show; each title is also the button that changes it. */
 export const panes = {
-  whole: 'Ganzes Fahrzeug',
-  board: 'Ganzes Brett',
+  whole: { vehicle: 'Ganzes Fahrzeug', own: 'Eigener Umriss', bench: 'Ganzes Brett' },
   bay: 'Motorraum',
   source: 'Um die Batterie',
   enlarge: (pane: string) => `${pane}: allein zeigen`,

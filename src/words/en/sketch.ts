@@ -1,8 +1,7 @@
 /** What is written on and over the sketch. */
 /** What the panes show; each title is also the button that changes it. */
 export const panes = {
-  whole: 'Whole vehicle',
-  board: 'Whole board',
+  whole: { vehicle: 'Whole vehicle', own: 'Own outline', bench: 'Whole board' },
   bay: 'Engine bay',
   /** In place of the bay, where the battery is elsewhere. */
   source: 'Around the battery',

@@ -5,7 +5,7 @@ import { addFitting } from '../../../src/plan/edits/addFitting.ts';
 import { addRun } from '../../../src/plan/edits/addRun.ts';
 import { newFittingIn } from '../../../src/plan/newFitting.ts';
 import { DEFAULT_OUTLINES } from '../../../src/plan/outline.ts';
-import type { FittingKind, Plan, RunKind } from '../../../src/plan/schema.ts';
+import type { FittingKind, Outline, Plan, RunKind } from '../../../src/plan/schema.ts';
 import { terminalRef } from '../../support/terminal.ts';
 
 export const SHEET = 'sheet';
@@ -15,7 +15,7 @@ type Spot = readonly [xM: number, yM: number];
 export const VAN = { ...DEFAULT_OUTLINES.panelVan, lengthM: 4.4, widthM: 1.8, bayM: 1, cabM: 1.5 } as const;
 export const BENCH = { kind: 'bench', lengthM: 2.4, widthM: 0.8 } as const;
 
-export const emptyPlan = (outline: typeof VAN | typeof BENCH = VAN, mirrored = false): Plan =>
+export const emptyPlan = (outline: Outline = VAN, mirrored = false): Plan =>
   newPlan({ id: 'plan', name: 'Test plan', sheetId: SHEET, outline, mirrored });
 
 /** A plan with fittings: [id, kind, x, y]. */
