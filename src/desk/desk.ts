@@ -29,9 +29,9 @@ export interface Camera {
 
 /** What a message can say; params beside each. Text comes from src/words by id. */
 export type MessageId =
-  /** name */
+  /** name, or `of` */
   | 'removed'
-  /** name, size ('auto' or a gauge): the cables at a deleted fitting were unlike, and are one of that size now */
+  /** `of`, size ('auto' or a gauge): the cables at a deleted fitting were unlike, and are one of that size now */
   | 'joined'
   /** name: the shipped example became a plan of the user's own */
   | 'exampleCopied'
@@ -69,6 +69,8 @@ export interface Message {
   id: MessageId;
   params: Readonly<Record<string, string | number>>;
   undo: boolean;
+  /** Instead of a name: the fitting or run that it speaks of, and the plan that holds it. It is called as it is shown. */
+  of?: { plan: Plan; id: string };
   /** The way back from an act that is no step of the plan's history. */
   takeBack?: () => void;
 }

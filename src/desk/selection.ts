@@ -37,11 +37,6 @@ export function isLocked(plan: Plan, selection: Selection): boolean {
   return found(plan, selection)?.locked ?? false;
 }
 
-/** The name of what is selected; a bend goes by its run's. */
-export function nameOf(plan: Plan, selection: Selection): string {
-  return found(plan, selection)?.name ?? '';
-}
-
 function found(plan: Plan, selection: Selection): Fitting | Run | undefined {
   const items: readonly (Fitting | Run)[] = selection.kind === 'fitting' ? plan.fittings : plan.runs;
   return items.find(({ id }) => id === selection.id);

@@ -1,5 +1,5 @@
 import './propose.css';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useStore } from 'zustand';
 import { runAct } from '../desk/acts/index.ts';
 import { acceptAllAct, proposeAct, refuseAllAct } from '../desk/acts/propose.ts';
@@ -34,6 +34,19 @@ interface Choice {
   text: string;
   keys?: readonly string[];
   run: () => void;
+}
+
+/** What is said beside the buttons, from its beginning whenever it is something else. */
+function Said({ text }: { text: string }) {
+  const place = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (text !== '' && place.current !== null) place.current.scrollTop = 0;
+  }, [text]);
+  return (
+    <p ref={place} role="status">
+      {text}
+    </p>
+  );
 }
 
 /** What can be done with a proposal; before there is one, the button that asks for it. */
@@ -76,16 +89,13 @@ export default function ProposeBar({ desk, clock = pageClock }: { desk: Desk; cl
       : { text: proposing.refuse, run: () => refusePart(desk, picked.id) };
   return (
     <section className="sketch-hand sketch-propose" {...bar}>
-      <p role="status">
-        {picked === undefined ? (
-          <>
-            {proposing.parts(proposal.length)} {leftBy(whole)}{' '}
-            <span className="sketch-propose-rest">{proposing.noRemote}</span>
-          </>
-        ) : (
-          proposing.why(nameOfId(whole, picked.id) ?? '', picked.why)
-        )}
-      </p>
+      <Said
+        text={
+          picked === undefined
+            ? `${proposing.parts(proposal.length)} ${leftBy(whole)} ${proposing.noRemote}`
+            : proposing.why(nameOfId(whole, picked.id) ?? '', picked.why)
+        }
+      />
       {/* refusing stands farthest from where the button was that asked for it */}
       <div className="sketch-acts">
         {button(accept, 'strong')}

@@ -5,6 +5,7 @@ export interface NamingWords {
   kinds: Readonly<Record<FittingKind, string>>;
   mainFuse: string;
   nextFuse: string;
+  fuseOf(consumer: string): string;
   runName(from: string, to: string): string;
 }
 

@@ -15,5 +15,5 @@ export function proposedName(kind: FittingKind, plan: Plan, purpose?: Purpose): 
 function fuseName(plan: Plan, { why, consumerId }: Purpose): string | null {
   if (why === 'firstFuse') return words.fittings.mainFuse;
   const consumer = consumerId === undefined ? null : nameOfId(plan, consumerId);
-  return consumer === null ? null : words.proposing.fuseOf(consumer);
+  return consumer === null ? null : words.fittings.fuseOf(consumer);
 }

@@ -24,6 +24,8 @@ export interface Told {
   place(index: number): string;
   /** Kind of the nth place. */
   placeKind(index: number): 'run' | FittingKind | null;
+  /** The names of all places of those kinds, in their order. */
+  namesOfKinds(...kinds: readonly FittingKind[]): readonly string[];
   /** The name of the first place of that kind, else null. */
   nameOfKind(kind: 'run' | FittingKind): string | null;
   /** The name of what a param points at, else null. */
@@ -83,6 +85,10 @@ export function toldOf(finding: Finding, plan: Plan, words: ToldWords): Told {
     placeCount: finding.places.length,
     place: (index) => nameAt(finding.places[index]) ?? words.findings.unnamed,
     placeKind: (index) => kindOf(plan, finding.places[index]),
+    namesOfKinds: (...kinds) =>
+      finding.places
+        .filter((place) => kinds.some((kind) => kindOf(plan, place) === kind))
+        .map((place) => nameAt(place) ?? words.findings.unnamed),
     nameOfKind: (kind) => nameAt(finding.places.find((place) => kindOf(plan, place) === kind)),
     named: (name) => {
       const id = text(name);

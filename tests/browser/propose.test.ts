@@ -1,13 +1,15 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
 import { middleOf, type Place } from '../support/finger.ts';
 import { overlaps, smallTargets } from '../support/layout.ts';
 import { drawn, textOf, untilText } from '../support/reading.ts';
 import { headline, metres, savedText, undoButton, undoDepth, untilSaved } from './support/reading.ts';
+import { SAID } from './support/said.ts';
 import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
+import { ownWalk } from './support/walk.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -226,3 +228,66 @@ it('accepts one part alone, and a bent run as it was bent; each is taken back to
   opened.expectClean();
   await opened.close();
 }, 90_000);
+
+/** The example with nothing but its battery and amplifiers, each of which asks for more than one battery gives. */
+async function tooMuch(): Promise<string> {
+  const response = await fetch(new URL('demo.plan.json', inject('pageUrl')));
+  const plan: { fittings: readonly { kind: string }[] } = JSON.parse(await response.text());
+  const fittings = plan.fittings
+    .filter(({ kind }) => kind === 'battery' || kind === 'amplifier')
+    .map((one) => (one.kind === 'amplifier' ? { ...one, ratedW: { value: 2500, origin: 'told' } } : one));
+  return JSON.stringify({ ...plan, fittings, runs: [] });
+}
+
+it.each([
+  ['en', 'Left to settle', SAID.en],
+  ['en-GB', 'Left to settle', SAID.en],
+  ['de', 'Offen bleib', SAID.de],
+] as const)('all that is said of a proposal is read by thumb on a phone: %s', async (locale, left, said) => {
+  const opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale });
+  const { page, finger } = opened;
+  const user = new TouchUser(opened);
+  const unfed = { name: 'unfed.plan.json', buffer: Buffer.from(await tooMuch()) };
+  for (const [state, bring] of ownWalk(user, said, unfed)) if (state === 'a proposal') await bring();
+  const text = page.locator('.sketch-propose [role="status"]');
+  await text.getByText(left).waitFor();
+  for (const screen of ['phone', 'phoneSideways'] as const) {
+    await page.setViewportSize(VIEWPORTS[screen]);
+    await drawn(page);
+    const box = await text.boundingBox();
+    if (box === null) throw new Error('Nothing is said of the proposal.');
+    const acts = page.locator('.sketch-acts button');
+    const before = await acts.evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())));
+    /** The lines of it that are in sight, by how far down they stand in all of it; whole but for a pixel. */
+    const seen = () =>
+      text.evaluate((element) => {
+        const range = document.createRange();
+        range.selectNodeContents(element);
+        const { top, bottom } = element.getBoundingClientRect();
+        const halfPx = Number.parseFloat(getComputedStyle(element).lineHeight) / 2 - 1;
+        const middles = [...range.getClientRects()]
+          .filter(({ width }) => width > 0)
+          .map((line) => (line.top + line.bottom) / 2);
+        const whole = middles.filter((y) => y - halfPx >= top && y + halfPx <= bottom);
+        return whole.map((y) => Math.round(y + element.scrollTop - top));
+      });
+    const lines = await text.evaluate((element) => {
+      element.scrollTop = 0;
+      return Math.round(element.scrollHeight / Number.parseFloat(getComputedStyle(element).lineHeight));
+    });
+    const read = new Set(await seen());
+    const x = box.x + box.width / 2;
+    for (let stroke = 0; stroke < lines && read.size < lines; stroke += 1) {
+      await finger.drag({ x, y: box.y + box.height - 4 }, { x, y: box.y + box.height - 40 });
+      for (const line of await seen()) read.add(line);
+    }
+    expect(lines, screen).toBeGreaterThan(3);
+    expect(read.size, screen).toBe(lines);
+    expect(await acts.evaluateAll((all) => all.map((one) => JSON.stringify(one.getBoundingClientRect())))).toEqual(
+      before,
+    );
+    expect(await overlaps(page), screen).toEqual([]);
+  }
+  opened.expectClean();
+  await opened.close();
+});

@@ -64,11 +64,12 @@ describe('moving by arrow keys', () => {
 describe('deleting', () => {
   it('takes a fitting away at once and offers to take that back', () => {
     const desk = newDesk();
-    const before = savePlan(desk.getState().plan);
+    const { plan } = desk.getState();
+    const before = savePlan(plan);
     select(desk, { kind: 'fitting', id: 'amp' });
     expect(run(desk, 'remove')).toBe(true);
     expect(desk.getState().plan.fittings.map(({ id }) => id)).toEqual(['battery']);
-    expect(desk.getState().message).toEqual({ id: 'removed', params: { name: 'Rear amplifier' }, undo: true });
+    expect(desk.getState().message).toEqual({ id: 'removed', params: {}, of: { plan, id: 'amp' }, undo: true });
     run(desk, 'undo');
     expect(savePlan(desk.getState().plan)).toBe(before);
     expect(desk.getState().message).toBeNull();
@@ -85,11 +86,12 @@ describe('deleting', () => {
       });
     size('feed', 'sae:1/0');
     size('thin', 'sae:8');
+    const { plan } = desk.getState();
     select(desk, { kind: 'fitting', id: 'reducer' });
     run(desk, 'remove');
     expect(desk.getState().plan.runs.map(({ conductor }) => conductor.size)).toEqual(['sae:1/0']);
     const { message } = desk.getState();
-    expect(message).toEqual({ id: 'joined', params: { name: 'Reducer', size: 'sae:1/0' }, undo: true });
+    expect(message).toEqual({ id: 'joined', params: { size: 'sae:1/0' }, of: { plan, id: 'reducer' }, undo: true });
   });
 
   it('takes a bend away and leaves its run selected', () => {
@@ -102,10 +104,11 @@ describe('deleting', () => {
 
   it('takes a run away', () => {
     const desk = newDesk();
+    const { plan } = desk.getState();
     select(desk, { kind: 'run', id: 'feed' });
     run(desk, 'remove');
     expect(desk.getState().plan.runs).toEqual([]);
-    expect(desk.getState().message?.params).toEqual({ name: 'Feed' });
+    expect(desk.getState().message?.of).toEqual({ plan, id: 'feed' });
   });
 
   it('leaves what is locked', () => {

@@ -180,7 +180,7 @@ describe('a fitting', () => {
     const desk = inspect({ kind: 'fitting', id: 'rear' });
     fireEvent.click(screen.getByRole('button', { name: 'Delete' }));
     expect(fitting(desk, 'rear')).toBeUndefined();
-    expect(desk.getState().message).toMatchObject({ id: 'removed', params: { name: 'Rear amplifier' }, undo: true });
+    expect(desk.getState().message).toMatchObject({ id: 'removed', of: { id: 'rear' }, undo: true });
     act(() => undo(desk));
     expect(fitting(desk, 'rear')).toBeDefined();
   });

@@ -1,5 +1,5 @@
 import { fireEvent, screen } from '@testing-library/react';
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { NO_TEMPLATES } from '../../src/app/templates.ts';
 import { choose } from '../../src/look/choices.ts';
 import NewPlanDialog from '../../src/panels/newplan/NewPlanDialog.tsx';
@@ -12,14 +12,17 @@ import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
 vi.mock('../../src/desk/answer.ts', () => ({ answerOf: () => undefined }));
+// English of no country, which has metres
+beforeEach(() => void vi.spyOn(navigator, 'languages', 'get').mockReturnValue(['en']));
 afterEach(async () => {
+  vi.restoreAllMocks();
   choose('language', 'auto');
   await speakIn('en');
 });
 
-function show() {
+function show(open = examplePlan()) {
   const onClose = vi.fn();
-  const { desk } = renderPanel(<NewPlanDialog onClose={onClose} />, examplePlan());
+  const { desk } = renderPanel(<NewPlanDialog onClose={onClose} />, open);
   return { onClose, plan: () => desk.getState().plan };
 }
 
@@ -149,6 +152,26 @@ describe('a new plan', () => {
     const told = label === 'Wheelbase' ? { wheelbaseM: 2 } : { cabM: 2 };
     expect(plan().sheets).toMatchObject([{ outline: { ...DEFAULT_OUTLINES.panelVan, ...told } }]);
   });
+
+  it.each([
+    ['de', 'm', ['ft-in', '4,4 m', '4,85', '4,85 m', 4.85]],
+    ['en', 'ft-in', ['m', '14 ft 5 1/4 in', '180', '15 ft', 4.572]],
+  ] as const)(
+    'shows and takes lengths as the new plan will, not as the open one does: %s',
+    async (language, unit, [open, before, typed, after, lengthM]) => {
+      await speakIn(language);
+      choose('language', language);
+      const example = examplePlan();
+      const { plan } = show({ ...example, settings: { ...example.settings, showLength: open } });
+      const length = language === 'de' ? 'Länge' : 'Length';
+      expect(field(length).value).toBe(before);
+      set(length, typed);
+      expect(field(length).value).toBe(after);
+      start();
+      expect(plan().settings.showLength).toBe(unit);
+      expect(plan().sheets).toMatchObject([{ outline: { lengthM } }]);
+    },
+  );
 
   it('shows and takes lengths in German as German writes them, and says so too', async () => {
     await speakIn('de');

@@ -1,19 +1,27 @@
 import { act, fireEvent, screen, within } from '@testing-library/react';
-import { describe, expect, it, vi } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { runAct } from '../../src/desk/acts/index.ts';
+import { removeSelected } from '../../src/desk/acts/removeSelected.ts';
 import { commit, layProposal } from '../../src/desk/edit.ts';
 import { refusePart } from '../../src/desk/proposing.ts';
 import { MessageBar } from '../../src/panels/message/MessageBar.tsx';
 import { changedName } from '../../src/panels/shelf/History.tsx';
 import { Shelf } from '../../src/panels/shelf/Shelf.tsx';
+import { changeFitting } from '../../src/plan/edits/changeFitting.ts';
+import { changeRun } from '../../src/plan/edits/changeRun.ts';
 import { moveFitting } from '../../src/plan/edits/moveFitting.ts';
 import { removeFitting } from '../../src/plan/edits/removeFitting.ts';
 import { newFittingIn } from '../../src/plan/newFitting.ts';
 import type { Proposal } from '../../src/plan/propose/proposal.ts';
 import { words } from '../../src/words/index.ts';
+import { speakIn } from '../../src/words/language.ts';
+import '../../src/words/placedNames.ts';
 import { examplePlan } from './fixture.ts';
 import { renderPanel } from './render.tsx';
 
 vi.mock('../../src/desk/answer.ts', () => ({ answerOf: () => undefined }));
+
+afterEach(() => speakIn('en'));
 
 const moveFuse = (xM: number) => (plan: ReturnType<typeof examplePlan>) =>
   moveFitting(plan, 'mainFuse', { xM, yM: 0.7 });
@@ -153,6 +161,38 @@ describe('the message at the foot', () => {
     fireEvent.click(screen.getByRole('button', { name: 'Undo' }));
     expect(desk.getState().plan.fittings.some(({ id }) => id === 'rear')).toBe(true);
     expect(desk.getState().message).toBeNull();
+  });
+
+  it.each([
+    ['a fitting', { kind: 'fitting', id: 'mainFuse' }, 'Hauptsicherung gelöscht.', 'Main fuse deleted.'],
+    ['one without a name', { kind: 'fitting', id: 'rear' }, 'Endstufe gelöscht.', 'Amplifier deleted.'],
+    ['a run', { kind: 'run', id: 'batToFuse' }, 'Batterie – Hauptsicherung gelöscht.', 'Battery to main fuse deleted.'],
+  ] as const)('calls %s that was deleted what it was called where it was shown', async (_, one, german, english) => {
+    await speakIn('de');
+    const { desk } = renderPanel(<MessageBar />, changeFitting(examplePlan(), 'rear', { name: '' }));
+    act(() => {
+      desk.setState({ selection: one });
+      runAct(desk, removeSelected);
+    });
+    const said = () => screen.getByRole('status').textContent;
+    expect(said()).toContain(german);
+    await act(() => speakIn('en'));
+    act(() => desk.setState(({ message }) => ({ message: message && { ...message } })));
+    expect(said()).toContain(english);
+  });
+
+  it('says so where two unlike cables became one', async () => {
+    await speakIn('de');
+    const { desk } = renderPanel(<MessageBar />, examplePlan());
+    act(() => {
+      commit(desk, 'size', (plan) => {
+        const run = plan.runs.find(({ id }) => id === 'batToFuse');
+        return run === undefined ? plan : changeRun(plan, run.id, { conductor: { ...run.conductor, size: 'mm2:25' } });
+      });
+      desk.setState({ selection: { kind: 'fitting', id: 'mainFuse' } });
+      runAct(desk, removeSelected);
+    });
+    expect(screen.getByRole('status').textContent).toContain('Hauptsicherung gelöscht. Die zwei Leitungen');
   });
 
   it('goes by itself, but a refusal stays until it is put away', async () => {

@@ -25,7 +25,15 @@ function told(severity: Severity, isTold: boolean): Told {
   const name = () => (isTold ? 'X' : null);
   return {
     ...{ severity, units: unitsOf('m', 'en'), number: () => (isTold ? 2 : null), text: name, list: () => [] },
-    ...{ placeCount: 2, place: () => 'X', placeKind: () => 'run', nameOfKind: name, named: name, family: () => 'X' },
+    ...{
+      placeCount: 2,
+      place: () => 'X',
+      placeKind: () => 'run',
+      namesOfKinds: () => (isTold ? ['X', 'X'] : []),
+      nameOfKind: name,
+      named: name,
+      family: () => 'X',
+    },
     ...{ length: figure, current: figure, voltage: figure, percent: figure, power: figure, temperature: figure },
     ...{ gauge: figure, lengthBeside: (which, _limit, otherwise) => figure(which, otherwise) },
   };

@@ -24,6 +24,11 @@ const shown = (plan: Plan): (string | null)[] => plan.fittings.map(({ id }) => n
 
 afterEach(() => speakIn('en'));
 
+type Named = Parameters<typeof planOf>;
+
+const fuse = (name: string): Named[number] => ['fuse', name];
+const amplifier = (name: string): Named[number] => ['amplifier', name];
+
 describe('a name given by the page', () => {
   it.each(['en', 'de'] as const)(
     'is shown in the other language when it was placed in %s, of every kind',
@@ -100,6 +105,64 @@ describe('a name given by the page', () => {
     expect(shown(plan)).toEqual(['Battery', 'Batterie', 'Endstufe']);
     await speakIn('en');
     expect(shown(plan)).toEqual(['Battery', 'Batterie', 'Amplifier']);
+  });
+
+  it.each([
+    ['one by the name its owner gave', [amplifier('Bass'), fuse('Bass fuse')], ['Bass', 'Sicherung Bass']],
+    [
+      'one by a name that is said in this language too',
+      [amplifier('Amplifier 2'), fuse('Amplifier 2 fuse')],
+      ['Endstufe 2', 'Sicherung Endstufe 2'],
+    ],
+    [
+      'one by its kind where it has no name',
+      [['load', ''], fuse('Other load fuse')],
+      ['Anderer Verbraucher', 'Sicherung Anderer Verbraucher'],
+    ],
+    [
+      'each input',
+      [amplifier('Bass'), fuse('Bass fuse'), fuse('Bass fuse 2')],
+      ['Bass', 'Sicherung Bass', 'Sicherung Bass 2'],
+    ],
+    [
+      'one that was placed in yet another language',
+      [amplifier('Endstufe'), fuse('Amplifier fuse')],
+      ['Endstufe', 'Sicherung Endstufe'],
+    ],
+  ] as const)('tells of a branch fuse what it protects: %s', async (_, named, german) => {
+    await speakIn('de');
+    expect(shown(planOf(...named))).toEqual(german);
+  });
+
+  it('tells so in English of what was proposed in German', async () => {
+    const named = [
+      amplifier('Endstufe'),
+      amplifier('Endstufe 2'),
+      fuse('Sicherung Endstufe'),
+      fuse('Sicherung Endstufe 2'),
+    ];
+    expect(shown(planOf(...named))).toEqual(['Amplifier', 'Amplifier 2', 'Amplifier fuse', 'Amplifier 2 fuse']);
+    await speakIn('de');
+    expect(shown(planOf(...named))).toEqual(named.map(([, name]) => name));
+  });
+
+  it.each<[where: string, named: Named, german?: string[]]>([
+    ['nothing in the plan is called so', [amplifier('Sub'), fuse('Bass fuse')]],
+    ['what is called so is fed by no branch', [['block', 'Rear'], fuse('Rear fuse')]],
+    ['it is no fuse', [amplifier('Bass'), ['breaker', 'Bass fuse']]],
+    [
+      'there is more to it',
+      [amplifier('Bass'), fuse('Bass fuse in the boot'), fuse('Old Bass fuse'), fuse('Bass fuse 02')],
+    ],
+    ['it would be the name of two', [amplifier('Bass'), fuse('Bass fuse'), fuse('Sicherung Bass')]],
+    [
+      'it may be said of two',
+      [amplifier('Amplifier'), ['load', 'Amplifier'], fuse('Amplifier fuse')],
+      ['Endstufe', 'Amplifier', 'Amplifier fuse'],
+    ],
+  ])('is left to a branch fuse where %s', async (_, named, german) => {
+    await speakIn('de');
+    expect(shown(planOf(...named))).toEqual(german ?? named.map(([, name]) => name));
   });
 
   it('is given to nothing else: a new one is numbered beside what is shown', async () => {

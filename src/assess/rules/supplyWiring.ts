@@ -14,28 +14,28 @@ import { finding, fittingPlace, ofOutput, type Rule, runPlace } from './rule.ts'
 const CONTINUOUS_SHARE = 0.8;
 
 interface Through {
-  /** The charger's or alternator's, and with what music adds: at full output, and as it heats. */
+  /** Of the chargers and alternators together, and with what music adds: at full output, and as it heats. */
   readonly supplyA: number;
   readonly fullA: number;
   readonly heatingA: number;
-  readonly supply: Place;
+  /** All that send through there. */
+  readonly supplies: readonly Place[];
   /** No load's current passes there. */
   readonly servesNone: boolean;
 }
 
-/** What passes an edge on the one way of a charger or alternator; null where none does, or current has a choice of way. */
+/** What passes an edge on the one way of chargers and alternators; null where none does, or current has a choice of way. */
 function throughAt(facts: Facts, { amps, by }: Throughput, edge: number): Through | null {
   const { model } = facts;
   const supplyA = amps[edge] ?? 0;
-  const fitting = by[edge] ?? null;
   const behind = model.ways.behindOf(edge);
-  if (supplyA === 0 || fitting === null || behind === null) return null;
+  if (supplyA === 0 || behind === null) return null;
   const loadsA = fullOf(facts, edge) ?? 0;
   return {
     supplyA,
     fullA: loadsA + supplyA,
     heatingA: loadsA * heatingShareAt(model, edge) + supplyA,
-    supply: fittingPlace(fitting),
+    supplies: (by[edge] ?? []).map(fittingPlace),
     servesNone: behind.length === 0,
   };
 }
@@ -44,13 +44,13 @@ type Verdict = { readonly severity: Severity; readonly what: 'opens' | 'forLong'
 
 function told(
   place: Place,
-  { supply, supplyA, fullA, heatingA }: Through,
+  { supplies, supplyA, fullA, heatingA }: Through,
   { severity, what }: Verdict,
   params: Record<string, Param>,
 ) {
   return finding('supply-wiring', {
     severity,
-    places: [place, supply],
+    places: [place, ...supplies],
     params: { supplyA, fullA, heatingA, what, ...params },
     source: what === 'forLong' ? 'continuousLoad' : 'feedrunRules',
   });
@@ -122,11 +122,11 @@ function undecidedOn(facts: Facts, currents: Throughput): Undecided[] {
   ];
 }
 
-/** One cause, one fix for each supply; the part with the greatest current first, figures of the others by their number. */
+/** One cause, one fix for each supply, and for all that send through the same parts together; the part with the greatest current first, figures of the others by their number. */
 function ofUndecided(facts: Facts, currents: Throughput): Finding[] {
   const bySupply = new Map<string, Undecided[]>();
   for (const part of undecidedOn(facts, currents)) {
-    const { id } = part.through.supply;
+    const id = part.through.supplies.map((supply) => supply.id).join('+');
     bySupply.set(id, [...(bySupply.get(id) ?? []), part]);
   }
   return [...bySupply].flatMap(([supplyId, parts]): Finding[] => {
@@ -141,7 +141,7 @@ function ofUndecided(facts: Facts, currents: Throughput): Finding[] {
       {
         ...one,
         id: `supply-wiring:undecided:${supplyId}`,
-        places: [first.place, ...others.map((other) => other.place), first.through.supply],
+        places: [first.place, ...others.map((other) => other.place), ...first.through.supplies],
       },
     ];
   });

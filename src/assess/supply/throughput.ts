@@ -15,8 +15,8 @@ interface SupplyEnd {
 export interface Throughput {
   /** Of all chargers and alternators whose way it is on, together, A; 0 for most. */
   readonly amps: Float64Array;
-  /** One of them; null where there is none. */
-  readonly by: readonly (Supplying | null)[];
+  /** Which those are, in the order of the plan. */
+  readonly by: readonly (readonly Supplying[])[];
 }
 
 /**
@@ -47,22 +47,31 @@ function endsOf({ model: { circuit, settings } }: Pick<Facts, 'model'>): SupplyE
 export function throughputOf(facts: Pick<Facts, 'model'>): Throughput {
   const { sides, ways } = facts.model;
   const amps = new Float64Array(sides.edges.length);
-  const by: (Supplying | null)[] = sides.edges.map(() => null);
+  const by: (readonly Supplying[])[] = sides.edges.map(() => []);
   const nodeA = new Float64Array(sides.at.length);
-  const nodeBy = new Map<number, Supplying>();
-  for (const { fitting, node, amps: current } of endsOf(facts)) {
+  const nodeBy = new Map<number, readonly Supplying[]>();
+  const ends = endsOf(facts);
+  const all = [...new Set(ends.map(({ fitting }) => fitting))];
+  const join = (node: number, some: readonly Supplying[]) => {
+    const known = new Set([...(nodeBy.get(node) ?? []), ...some]);
+    nodeBy.set(
+      node,
+      all.filter((one) => known.has(one)),
+    );
+  };
+  for (const { fitting, node, amps: current } of ends) {
     nodeA[node] = (nodeA[node] ?? 0) + current;
-    nodeBy.set(node, fitting);
+    join(node, [fitting]);
   }
   for (let step = ways.steps.length - 1; step >= 0; step -= 1) {
     const { edge = -1, from = -1, to = -1 } = ways.steps[step] ?? {};
     const through = nodeA[to] ?? 0;
-    const fitting = nodeBy.get(to);
-    if (through === 0 || fitting === undefined) continue;
+    const supplying = nodeBy.get(to);
+    if (through === 0 || supplying === undefined) continue;
     amps[edge] = through;
-    by[edge] = fitting;
+    by[edge] = supplying;
     nodeA[from] = (nodeA[from] ?? 0) + through;
-    if (!nodeBy.has(from)) nodeBy.set(from, fitting);
+    join(from, supplying);
   }
   return { amps, by };
 }

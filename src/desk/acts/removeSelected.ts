@@ -4,7 +4,7 @@ import { removeRun } from '../../plan/edits/removeRun.ts';
 import type { Message } from '../desk.ts';
 import { commit } from '../edit.ts';
 import { refusePart } from '../proposing.ts';
-import { isLocked, nameOf } from '../selection.ts';
+import { isLocked } from '../selection.ts';
 import { wholePlan } from '../whole.ts';
 import type { Act } from './act.ts';
 
@@ -27,12 +27,12 @@ export const removeSelected: Act = {
       return;
     }
     const remove = selection.kind === 'fitting' ? removeFitting : removeRun;
-    const name = nameOf(plan, selection);
+    const of = { plan: wholePlan(desk.getState()), id: selection.id };
     const one = selection.kind === 'fitting' ? conductorJoined(plan, selection.id) : null;
     const message: Message =
       one === null
-        ? { id: 'removed', params: { name }, undo: true }
-        : { id: 'joined', params: { name, size: one.size }, undo: true };
+        ? { id: 'removed', params: {}, of, undo: true }
+        : { id: 'joined', params: { size: one.size }, of, undo: true };
     commit(desk, 'remove', (before) => remove(before, selection.id), { selection: null, message });
   },
 };

@@ -2,9 +2,10 @@ import { type ReactNode, useEffect, useRef, useState } from 'react';
 import type { TermId } from '../../words/en/glossary.ts';
 import { words } from '../../words/full.ts';
 import { parseLength } from '../../words/length.ts';
+import { type ShowLength, unitsOf } from '../../words/units.ts';
 import { Field } from '../controls/Field.tsx';
 import { useDraft } from '../controls/useDraft.ts';
-import { useDesk, useUnits } from '../useDesk.ts';
+import { useDesk } from '../useDesk.ts';
 import { Keypad } from './Keypad.tsx';
 import { useAfterPress } from './useAfterPress.ts';
 
@@ -22,6 +23,8 @@ interface LengthFieldProps {
   hint?: string;
   mark?: string;
   term?: TermId;
+  /** How lengths are shown, where it is not a length of the open plan. */
+  showLength?: ShowLength;
   /** Asked about what it holds, and seen above the keys. */
   question?: ReactNode;
 }
@@ -54,10 +57,12 @@ export function LengthField({
   hint,
   mark,
   term,
+  showLength: told,
   question,
 }: LengthFieldProps) {
-  const units = useUnits();
-  const showLength = useDesk((state) => state.plan.settings.showLength);
+  const ofPlan = useDesk((state) => state.plan.settings.showLength);
+  const showLength = told ?? ofPlan;
+  const units = unitsOf(showLength, words.locale);
   const bigFingers = useDesk((state) => state.bigFingers);
   const [isOpen, setOpen] = useState(false);
   const place = useRef<HTMLDivElement>(null);

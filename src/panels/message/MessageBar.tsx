@@ -2,7 +2,7 @@ import './message.css';
 import { lazy, Suspense, useEffect, useState } from 'react';
 import type { Message, MessageId } from '../../desk/desk.ts';
 import { undo } from '../../desk/edit.ts';
-import { words } from '../../words/index.ts';
+import { nameOfId, words } from '../../words/index.ts';
 import { Icon } from '../shelf/Icon.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 
@@ -29,11 +29,12 @@ const STAYING: ReadonlySet<MessageId> = new Set([
 
 const hasOffer = ({ undo, takeBack }: Message): boolean => undo || takeBack !== undefined;
 
-function MessageText({ message }: { message: Message }) {
-  if (message.id !== 'fileRefused') return <p>{messageWords()[message.id](message.params)}</p>;
+function MessageText({ message: { id, params, of } }: { message: Message }) {
+  if (id !== 'fileRefused')
+    return <p>{messageWords()[id](of ? { ...params, name: nameOfId(of.plan, of.id) ?? '' } : params)}</p>;
   return (
     <Suspense fallback={null}>
-      <RefusedText params={message.params} />
+      <RefusedText params={params} />
     </Suspense>
   );
 }

@@ -34,8 +34,9 @@ export default function NewPlanDialog({ templates, onClose }: { templates?: Temp
   const kind = outline.kind === 'bench' ? 'bench' : outline.body;
   const problem = sizeProblem(outline);
 
+  const measures = measuresFor(choice('language'), navigator.languages);
+
   const begin = (title: string, on: Outline, mirrored: boolean) => {
-    const measures = measuresFor(choice('language'), navigator.languages);
     startPlan(desk, { ...measures, name: title, outline: on, mirrored }, { ...start, nameOf: defaultName });
     onClose();
   };
@@ -79,7 +80,7 @@ export default function NewPlanDialog({ templates, onClose }: { templates?: Temp
         )}
         <StartFields start={start} onTake={setStart} />
         <TextField label={newPlan.name} value={name} maxLength={MAX_NAME} onTake={setName} />
-        <OutlineSizes outline={outline} onTake={setOutline} />
+        <OutlineSizes outline={outline} showLength={measures.showLength} onTake={setOutline} />
         <p className="hint">{newPlan.kept}</p>
         <div className="dialog-foot">
           <button type="button" onClick={onClose}>

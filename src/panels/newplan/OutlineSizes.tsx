@@ -1,5 +1,6 @@
 import type { OutlineOf } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
+import type { ShowLength } from '../../words/units.ts';
 import { LengthField } from '../keypad/LengthField.tsx';
 
 export type Sized = OutlineOf<'vehicle'> | OutlineOf<'bench'>;
@@ -36,7 +37,16 @@ export function sizeProblem(outline: Sized): Problem | null {
 }
 
 /** The measures of the vehicle or the board: middling ones until somebody tapes them. */
-export function OutlineSizes({ outline, onTake }: { outline: Sized; onTake: (outline: Sized) => void }) {
+export function OutlineSizes({
+  outline,
+  showLength,
+  onTake,
+}: {
+  outline: Sized;
+  /** As the plan that is begun will show them. */
+  showLength: ShowLength;
+  onTake: (outline: Sized) => void;
+}) {
   const { newPlanDialog: text } = words;
   const problem = sizeProblem(outline);
   return (
@@ -58,6 +68,7 @@ export function OutlineSizes({ outline, onTake }: { outline: Sized; onTake: (out
                 valueM={outline[field]}
                 minM={minM}
                 maxM={maxM}
+                showLength={showLength}
                 onTake={(m) => m !== null && onTake({ ...outline, [field]: m })}
               />
             ))
@@ -68,6 +79,7 @@ export function OutlineSizes({ outline, onTake }: { outline: Sized; onTake: (out
                 valueM={outline[field]}
                 minM={minM}
                 maxM={maxM}
+                showLength={showLength}
                 problem={problem?.at === field ? problem.text : null}
                 onTake={(m) => m !== null && onTake({ ...outline, [field]: m })}
               />

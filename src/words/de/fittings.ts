@@ -49,6 +49,7 @@ export const kindsShort: Readonly<Record<FittingKind, string>> = {
 export const mainFuse = 'Hauptsicherung';
 /** Every later one. */
 export const nextFuse = 'Sicherung';
+export const fuseOf = (consumer: string): string => `Sicherung ${consumer}`;
 
 const TERMINALS: Readonly<Record<string, string>> = {
   positive: 'Plus',

@@ -8,7 +8,7 @@ const clock = (time: number): string =>
   new Intl.DateTimeFormat('de', { dateStyle: 'medium', timeStyle: 'short' }).format(time);
 
 export const messages = {
-  removed: (params: MessageParams) => (nameOf(params) === '' ? 'Leitung gelöscht.' : `${nameOf(params)} gelöscht.`),
+  removed: (params: MessageParams) => `${nameOf(params)} gelöscht.`,
   joined: ({ name = '', size = '' }: MessageParams) =>
     `${name} gelöscht. Die zwei Leitungen sind wieder eine; Querschnitt wie zuvor: ${size === 'auto' ? 'berechnet' : gaugeText(String(size), ',')}.`,
   exampleCopied: (params: MessageParams) => `Ab jetzt eine eigene Kopie: ${nameOf(params)}.`,

@@ -22,8 +22,6 @@ export const proposing = {
   /** What is still to be settled with all of it: how much, and the gravest of it. */
   leaves: (count: number, gravest: string): string =>
     `Offen ${count > 1 ? `bleiben ${count}, zuerst` : 'bleibt'}: ${gravest}`,
-  /** What a branch fuse is called, by what it protects. */
-  fuseOf: (consumer: string): string => `Sicherung ${consumer}`,
   nothing: 'Hier ließ sich nichts vorschlagen.',
   noRemote: 'Schaltleitungen bleiben von Hand zu zeichnen.',
   accept: 'Annehmen',

@@ -49,6 +49,8 @@ export const kindsShort: Readonly<Record<FittingKind, string>> = {
 export const mainFuse = 'Main fuse';
 /** Every later one. */
 export const nextFuse = 'Fuse';
+/** One on a branch, by what it protects. */
+export const fuseOf = (consumer: string): string => `${consumer} fuse`;
 
 const TERMINALS: Readonly<Record<string, string>> = {
   positive: 'positive',

@@ -9,7 +9,7 @@ const clock = (time: number): string =>
   new Intl.DateTimeFormat('en', { dateStyle: 'medium', timeStyle: 'short' }).format(time);
 
 export const messages = {
-  removed: (params: MessageParams) => (nameOf(params) === '' ? 'Run deleted.' : `${nameOf(params)} deleted.`),
+  removed: (params: MessageParams) => `${nameOf(params)} deleted.`,
   joined: ({ name = '', size = '' }: MessageParams) =>
     `${name} deleted. Its two cables are one now, as it came in: ${size === 'auto' ? 'its size worked out' : gaugeText(String(size))}.`,
   exampleCopied: (params: MessageParams) => `You are working on your own copy of ${nameOf(params)}.`,

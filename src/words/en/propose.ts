@@ -22,8 +22,6 @@ export const proposing = {
   /** What is still to be settled with all of it: how much, and the gravest of it. */
   leaves: (count: number, gravest: string): string =>
     `Left to settle${count > 1 ? `, ${count} in all` : ''}: ${gravest}`,
-  /** What a branch fuse is called, by what it protects. */
-  fuseOf: (consumer: string): string => `${consumer} fuse`,
   nothing: 'Nothing could be proposed here.',
   noRemote: 'Remote leads are left to you.',
   accept: 'Accept',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Plan, Settings } from '../../../src/plan/schema.ts';
 import { remedyOf, sentenceOf } from '../../../src/words/answer.ts';
+import { speakIn } from '../../../src/words/language.ts';
 import { ampacity } from '../byHand.ts';
 import { PlanOf } from '../planOf.ts';
 import { findingsOf, severitiesOf, told } from './findingsOf.ts';
@@ -57,6 +58,16 @@ const charged = ({
 
 /** 14.4 V x 30 A / 0.9 from posts at 12.6 V. */
 const INPUT_A = (14.4 * 30) / 0.9 / 12.6;
+
+/** With another charger of 20 A on the same bar, for a third battery: 25.4 A more at its input. */
+function withSecond(plan: Plan, inputSize = 'auto'): Plan {
+  const second = new PlanOf()
+    .fitting('charger', 'charger2', { outputV: told(14.4), outputMaxA: told(20), efficiency: told(0.9) })
+    .battery('third', { strap: null })
+    .run('bar.bus', 'charger2.input', 0.3, { size: inputSize })
+    .run('charger2.output', 'third.positive', 0.3, { size: 'sae:8' }).plan;
+  return { ...plan, fittings: [...plan.fittings, ...second.fittings], runs: [...plan.runs, ...second.runs] };
+}
 
 const places = (plan: Plan) =>
   findingsOf(plan, RULE).map(({ severity, params, places: [first] }) => `${severity} ${params.what} ${first?.id}`);
@@ -125,30 +136,44 @@ describe('cable and fuse of a DC-DC charger: 38.1 A at its input, 30 A at its ou
     expect(remedyOf(fix, plan)).toMatch(/set it by hand, to at least 49\.2 A\.$/);
   });
 
-  it('is one fix for each of two chargers, and takes in no cause but that', () => {
+  it('is one fix for each of two chargers and one for what both send through, and takes in no cause but that', () => {
     // the output fuse is told and too small: a stop of its own
     const stop = charged({ inputA: 'auto', inputSize: 'auto', outputA: 25 });
     expect(places(stop)).toEqual(['stop opens chargerFuse', 'fix undecided frontFuse']);
-    const plan = charged({ inputA: 'auto', inputSize: 'auto' });
-    const second = new PlanOf()
-      .fitting('charger', 'charger2', { outputV: told(14.4), outputMaxA: told(20), efficiency: told(0.9) })
-      .battery('third', { strap: null })
-      .run('bar.bus', 'charger2.input', 0.3)
-      .run('charger2.output', 'third.positive', 0.3, { size: 'sae:8' }).plan;
-    const two: Plan = {
-      ...plan,
-      fittings: [...plan.fittings, ...second.fittings],
-      runs: [...plan.runs, ...second.runs],
-    };
+    const two = withSecond(charged({ inputA: 'auto', inputSize: 'auto' }));
     const found = findingsOf(two, RULE);
-    expect(found.map(({ places: of }) => of.at(-1)?.id).sort()).toEqual(['charger', 'charger2']);
-    // what both send through is told once
-    expect(found.flatMap(({ places: of }) => of.slice(0, -1).map(({ id }) => id)).sort()).toEqual([
-      'bar-charger',
-      'bar-charger2',
-      'frontFuse',
-      'frontFuse-bar',
+    expect(found.map(({ places: of }) => of.map(({ id }) => id))).toEqual([
+      ['frontFuse', 'frontFuse-bar', 'charger', 'charger2'],
+      ['bar-charger', 'charger'],
+      ['bar-charger2', 'charger2'],
     ]);
+    expect(new Set(found.map(({ id }) => id)).size).toBe(3);
+    const [shared] = found;
+    if (shared === undefined) return;
+    // 38.1 A and 25.4 A
+    expect(sentenceOf(shared, two)).toBe(
+      'Nothing is chosen for frontFuse and 1 more on the way of charger and charger2, which send up to 63.5 A through them.',
+    );
+  });
+
+  it('tells what passes on the way of two chargers of both, and what is the way of one of that one', async () => {
+    const two = withSecond(charged({ inputA: 60, inputSize: 'sae:10' }), 'sae:16');
+    const found = findingsOf(two, RULE);
+    expect(found.map(({ params, places: of }) => [params.what, ...of.map(({ id }) => id)])).toEqual([
+      ['opens', 'frontFuse', 'charger', 'charger2'],
+      ['carries', 'frontFuse-bar', 'charger', 'charger2'],
+      ['carries', 'bar-charger2', 'charger2'],
+    ]);
+    const sentences = () => found.map((one) => sentenceOf(one, two));
+    const [opens, both, one] = sentences();
+    expect(opens).toBe('FrontFuse, at 60 A, is smaller than the full current of 63.5 A, for charger and charger2.');
+    expect(both).toMatch(/^FrontFuse-bar would carry 63\.5 A for long, for charger and charger2; /);
+    expect(one).toMatch(/^Bar-charger2 would carry 25\.4 A for long, for charger2; /);
+    await speakIn('de');
+    expect(sentences()[0]).toBe(
+      'FrontFuse, mit 60 A: kleiner als der volle Strom von 63,5 A, für charger und charger2.',
+    );
+    await speakIn('en');
   });
 
   it('says so of what serves music as well on its own, since that has causes of its own', () => {

@@ -5,7 +5,8 @@ import { after, type FindingTable, fuseAtPlace, ofPlace, said, withOthers } from
 const MILLI = 1e-3;
 
 function supplyWiring(told: Told): string {
-  const supply = told.nameOfKind('charger') ?? told.nameOfKind('alternator') ?? 'Ladewandler';
+  const supplies = told.namesOfKinds('charger', 'alternator');
+  const supply = supplies.length === 0 ? 'Ladewandler' : supplies.join(' und ');
   const at = fuseAtPlace(told);
   const opens = told.text('what') === 'opens';
   const [ownA, allA] = [told.number('supplyA') ?? 0, told.number(opens ? 'fullA' : 'heatingA') ?? 0];
@@ -23,7 +24,7 @@ function supplyWiring(told: Told): string {
       const others = (told.number('parts') ?? 1) - 1;
       return others > 0
         ? `${withOthers(at, others)} im Weg von ${supply}: nichts gewählt, obwohl bis zu ${told.current('supplyA', 'sein ganzer Strom')} hindurchfließen.`
-        : `${at}: nichts gewählt, obwohl ${supply} ${told.current('supplyA', 'seinen Strom')} hindurchschickt.`;
+        : `${at}: nichts gewählt, obwohl ${supply} ${told.current('supplyA', 'Strom')} ${supplies.length > 1 ? 'hindurchschicken' : 'hindurchschickt'}.`;
     }
   }
 }

@@ -5,7 +5,9 @@ import { after, type FindingTable, fuseAtPlace, ofPlace, said } from './finding.
 const MILLI = 1e-3;
 
 function supplyWiring(told: Told): string {
-  const supply = told.nameOfKind('charger') ?? told.nameOfKind('alternator') ?? 'the charger';
+  const supplies = told.namesOfKinds('charger', 'alternator');
+  const supply = supplies.length === 0 ? 'the charger' : supplies.join(' and ');
+  const send = supplies.length > 1 ? 'send' : 'sends';
   const at = fuseAtPlace(told);
   const opens = told.text('what') === 'opens';
   const [ownA, allA] = [told.number('supplyA') ?? 0, told.number(opens ? 'fullA' : 'heatingA') ?? 0];
@@ -22,8 +24,8 @@ function supplyWiring(told: Told): string {
     default: {
       const others = (told.number('parts') ?? 1) - 1;
       return others > 0
-        ? `Nothing is chosen for ${at} and ${others} more on the way of ${supply}, which sends up to ${told.current('supplyA', 'its current')} through them.`
-        : `Nothing is chosen for ${at}, which ${supply} sends ${told.current('supplyA', 'its current')} through.`;
+        ? `Nothing is chosen for ${at} and ${others} more on the way of ${supply}, which ${send} up to ${told.current('supplyA', 'its current')} through them.`
+        : `Nothing is chosen for ${at}, which ${supply} ${send} ${told.current('supplyA', 'its current')} through.`;
     }
   }
 }
