@@ -233,7 +233,7 @@ describe('several sheets of one vehicle', () => {
 
     await user.tap(user.button('New plan'));
     await user.tap(user.page.getByRole('dialog').getByRole('button', { name: 'Notched van', exact: true }));
-    await drawing('Whole vehicle').waitFor();
+    await drawing('Own outline').waitFor();
     expect(await user.page.getByLabel('Plan name', { exact: true }).inputValue()).toBe('Notched van');
     await more('Draw its outline');
     await user.page.getByRole('group', { name: 'Corner 1 of 5' }).waitFor();

@@ -47,7 +47,8 @@ function endsOf({ model: { circuit, settings } }: Pick<Facts, 'model'>): SupplyE
 export function throughputOf(facts: Pick<Facts, 'model'>): Throughput {
   const { sides, ways } = facts.model;
   const amps = new Float64Array(sides.edges.length);
-  const by: (readonly Supplying[])[] = sides.edges.map(() => []);
+  const none: readonly Supplying[] = [];
+  const by = sides.edges.map(() => none);
   const nodeA = new Float64Array(sides.at.length);
   const nodeBy = new Map<number, readonly Supplying[]>();
   const ends = endsOf(facts);
