@@ -1,6 +1,6 @@
 /** On a sheet with room no fitting goes without its name, and none gives way to a name that weighs more. */
 import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { assess } from '../../src/assess/assess.ts';
 import { type PaneSize, toScreen } from '../../src/desk/camera.ts';
 import type { Camera, PaneId } from '../../src/desk/desk.ts';
@@ -217,6 +217,13 @@ const PLANS = BODIES.flatMap((body) =>
     ),
   ),
 );
+
+/** To assess them all takes longer than a test may, on a slow machine. */
+const ASSESSED_WITHIN_MS = 60_000;
+
+beforeAll(() => {
+  for (const [, plan] of PLANS) for (const sheet of plan.sheets) drawnOf(plan, sheet);
+}, ASSESSED_WITHIN_MS);
 
 describe('names', () => {
   it.each(PANES.filter(([, pane]) => pane === 'bay'))('all stand, with what is proposed, in %s', (...pane) => {
