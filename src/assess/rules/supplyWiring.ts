@@ -122,7 +122,10 @@ function undecidedOn(facts: Facts, currents: Throughput): Undecided[] {
   ];
 }
 
-/** One cause, one fix for each supply, and for all that send through the same parts together; the part with the greatest current first, figures of the others by their number. */
+/**
+ * One cause, one fix for each supply, and for all that send through the same parts together; the part with the greatest
+ * current first, figures of the others by their number.
+ */
 function ofUndecided(facts: Facts, currents: Throughput): Finding[] {
   const bySupply = new Map<string, Undecided[]>();
   for (const part of undecidedOn(facts, currents)) {

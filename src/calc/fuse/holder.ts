@@ -3,9 +3,6 @@ import { type Abouts, cited, NO_WHY, type Recorder, type Why, whyBuilder } from 
 
 const [FIRST] = HOLDER_FACTOR_POINTS;
 
-/** Temperatures are few, and every fuse asks with every current that is tried. */
-const factors = new Map<number, number>();
-
 /** Records 'f', the factor at the holder's temperature. */
 export function recordHolderFactor(holderC: number, rec: Recorder, about: Abouts<'holderC'> = {}): number {
   const published = cited('linkDataSheet');
@@ -29,11 +26,7 @@ export function recordHolderFactor(holderC: number, rec: Recorder, about: Abouts
  * Source: one type E 40 A data sheet. 80 degC gives 0.775.
  */
 export function holderFactor(holderC: number): number {
-  const before = factors.get(holderC);
-  if (before !== undefined) return before;
-  const factor = recordHolderFactor(holderC, NO_WHY);
-  factors.set(holderC, factor);
-  return factor;
+  return recordHolderFactor(holderC, NO_WHY);
 }
 
 /** Whether the published points speak for that temperature (-40 to 125 degC). */

@@ -8,7 +8,7 @@ import {
   type Why,
   whyBuilder,
 } from '../why.ts';
-import { holderFactor, recordHolderFactor } from './holder.ts';
+import { recordHolderFactor } from './holder.ts';
 
 export { pickFamily, standardRatings } from './family.ts';
 export { holderFactor, holderFactorWhy, holderTemperatureCovered } from './holder.ts';
@@ -35,7 +35,7 @@ function recordNeed(of: RatingCase, rec: Recorder, about: Given): number {
   const full = rec.input('Ifull', 'A', of.fullA, about.fullA);
   const heating = rec.input('Iheat', 'A', of.heatingA, about.heatingA);
   const share = rec.input('kContinuous', '1', CONTINUOUS_SHARE, cited('continuousLoad'));
-  const factor = rec === NO_WHY ? holderFactor(of.holderC) : recordHolderFactor(of.holderC, rec, about);
+  const factor = recordHolderFactor(of.holderC, rec, about);
   const byHeat = rec.step('Iwarm', 'A', 'Iheat / min(kContinuous, f)', heating / Math.min(share, factor));
   if (of.sumOnboardA === undefined)
     return rec.step('Ineed', 'A', 'max(Ifull, Iwarm)', Math.max(full, byHeat), { source: 'feedrunRules' });
