@@ -138,10 +138,10 @@ function hazardLabel(plan: Plan, sheetId: string, source: SourceAnswer, words: L
 }
 
 /** What on a sheet labels are wanted for. */
-interface Labelled {
-  sheetId: string;
-  fittings: readonly Fitting[];
-  runs: readonly Run[];
+export interface Labelled {
+  readonly sheetId: string;
+  readonly fittings: readonly Fitting[];
+  readonly runs: readonly Run[];
 }
 
 /**

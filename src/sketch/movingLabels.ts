@@ -6,6 +6,7 @@ import type { Assessment } from '../assess/answer.ts';
 import { answerOf } from '../desk/answer.ts';
 import { type PaneSize, toScreen } from '../desk/camera.ts';
 import type { Camera } from '../desk/desk.ts';
+import type { Labelled } from '../drawing/labels.ts';
 import { relabelled } from '../drawing/relabelled.ts';
 import type { LabelShape } from '../drawing/shapes.ts';
 import { sideBySide } from '../drawing/sideBySide.ts';
@@ -54,7 +55,7 @@ export function layOutMoving(
 
 /** What of a plan has a label that stands, and those labels as they are drawn. */
 interface Named {
-  readonly plan: Plan;
+  readonly on: Labelled;
   readonly labels: readonly LabelShape[];
 }
 
@@ -112,23 +113,24 @@ export class MovingLabels {
   constructor(private readonly clock: Clock = pageClock) {}
 
   /** Of the plan only what has a label that stands: most of a crowded sheet has none, and it needs no new figures. */
-  readonly #named = remembered(({ plan, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
+  readonly #named = remembered(({ plan, sheet, drawn }: Scene, laidOut: readonly PlacedLabel[]): Named => {
     const keys = new Set(laidOut.map(({ label }) => label.key));
-    const [runs, fittings] = [
-      plan.runs.filter(({ id }) => keys.has(`run.${id}`)),
-      plan.fittings.filter(({ id }) => keys.has(`fitting.${id}`)),
-    ];
-    return { plan: { ...plan, runs, fittings }, labels: drawn.labels.filter(({ key }) => keys.has(key)) };
+    const on = {
+      sheetId: sheet.id,
+      runs: plan.runs.filter(({ id }) => keys.has(`run.${id}`)),
+      fittings: plan.fittings.filter(({ id }) => keys.has(`fitting.${id}`)),
+    };
+    return { on, labels: drawn.labels.filter(({ key }) => keys.has(key)) };
   });
 
   /** Those labels with the figures of the newest answer; each answer renews only what it says otherwise. */
-  readonly #figures = remembered(({ plan, sheet }: Scene, named: Named, answered: Plan): readonly LabelShape[] => {
+  readonly #figures = remembered(({ plan }: Scene, named: Named, answered: Plan): readonly LabelShape[] => {
     if (answered === plan) return named.labels;
     const last = this.#figured;
     const before = last?.named === named ? last : { answer: answerOf(plan), labels: named.labels };
     const now = answerOf(answered);
     const answers = { before: before.answer, now };
-    const labels = relabelled(before.labels, named.plan, sheet.id, answers, labelWords(unitsFor(plan)));
+    const labels = relabelled(before.labels, plan, named.on, answers, labelWords(unitsFor(plan)));
     this.#figured = { named, answer: now, labels };
     return labels;
   });

@@ -1,27 +1,32 @@
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it } from 'vitest';
 import type { Assessment } from '../../src/assess/answer.ts';
 import { assess } from '../../src/assess/assess.ts';
 import { type GaugeId, isGaugeId } from '../../src/calc/conductor/gauge.ts';
-import { drawLabels } from '../../src/drawing/labels.ts';
+import { drawLabels, type Labelled } from '../../src/drawing/labels.ts';
 import { relabelled } from '../../src/drawing/relabelled.ts';
 import type { LabelShape } from '../../src/drawing/shapes.ts';
 import type { Plan } from '../../src/plan/schema.ts';
+import { speakIn } from '../../src/words/language.ts';
+import '../../src/words/answer.ts';
 import { anyPlan } from '../assess/anyPlan.ts';
 import { answerWith, runAnswer, sourceAnswer } from '../support/answers.ts';
 import { words } from './support/labelWords.ts';
-import { feedPlan, SHEET } from './support/plans.ts';
+import { feedPlan, SHEET, withFittings } from './support/plans.ts';
+
+afterEach(() => speakIn('en'));
+
+const allOn = ({ fittings, runs }: Plan, sheetId: string): Labelled => ({
+  sheetId,
+  fittings,
+  runs: runs.filter((run) => run.sheetId === sheetId),
+});
 
 const all = (plan: Plan, sheetId: string, answer: Assessment) =>
-  drawLabels(
-    plan,
-    { sheetId, fittings: plan.fittings, runs: plan.runs.filter((run) => run.sheetId === sheetId) },
-    answer,
-    words,
-  ).filter(({ kind }) => kind !== 'hazard');
+  drawLabels(plan, allOn(plan, sheetId), answer, words).filter(({ kind }) => kind !== 'hazard');
 
 const anew = (labels: readonly LabelShape[], plan: Plan, sheetId: string, before: Assessment, now: Assessment) =>
-  relabelled(labels, plan, sheetId, { before, now }, words);
+  relabelled(labels, plan, allOn(plan, sheetId), { before, now }, words);
 
 const byKey = (labels: readonly LabelShape[]) =>
   labels.toSorted((one, other) => (one.key < other.key ? -1 : Number(one.key > other.key)));
@@ -32,6 +37,11 @@ function size(id: string): GaugeId {
 }
 
 const length = (lengthM: number, origin: 'drawn' | 'taped' = 'drawn') => ({ lengthM, origin, plusMinusM: 0 });
+
+const fuseAnswer = (ratingA: number): Assessment['fuses'][number] => ({
+  ...{ fittingId: 'fuse', terminal: null, ratingA, family: null, chosen: true, neededA: null },
+  ...{ ceilingA: null, fullA: null, heatingA: null, why: null },
+});
 
 describe('labels after another answer to the same plan', () => {
   const plan = feedPlan();
@@ -45,20 +55,16 @@ describe('labels after another answer to the same plan', () => {
       fuses: [],
       ...patch,
     });
-  const fuse = (ratingA: number): Assessment['fuses'][number] => ({
-    ...{ fittingId: 'fuse', terminal: null, ratingA, family: null, chosen: true, neededA: null },
-    ...{ ceilingA: null, fullA: null, heatingA: null, why: null },
-  });
-  const before = answer({ fuses: [fuse(100)] });
+  const before = answer({ fuses: [fuseAnswer(100)] });
   const labels = all(plan, SHEET, before);
   const figuresOf = (list: readonly LabelShape[], key: string) => list.find((label) => label.key === key)?.figures;
 
   it('are the same list where nothing reads otherwise', () => {
-    expect(anew(labels, plan, SHEET, before, answer({ fuses: [fuse(100)] }))).toBe(labels);
+    expect(anew(labels, plan, SHEET, before, answer({ fuses: [fuseAnswer(100)] }))).toBe(labels);
   });
 
   it('are the same objects but for what reads otherwise', () => {
-    const now = answer({ fuses: [fuse(150)] });
+    const now = answer({ fuses: [fuseAnswer(150)] });
     const made = anew(labels, plan, SHEET, before, now);
     expect(figuresOf(labels, 'fitting.fuse')).toBe('100 A');
     expect(figuresOf(made, 'fitting.fuse')).toBe('150 A');
@@ -78,7 +84,7 @@ describe('labels after another answer to the same plan', () => {
     ['nothing that protects it any more', { length: length(0.5), gauge: size('sae:4'), unprotectedM: 0.5 }, undefined],
   ])('say of a run %s, and again what they said before', (_, patch, figures) => {
     const runs = [before.runs[0], runAnswer('run2', patch), before.runs[2]].flatMap((run) => run ?? []);
-    const now = answer({ runs, fuses: [fuse(100)] });
+    const now = answer({ runs, fuses: [fuseAnswer(100)] });
     const made = anew(labels, plan, SHEET, before, now);
     expect(figuresOf(made, 'run.run2')).toBe(figures);
     const back = anew(made, plan, SHEET, now, before);
@@ -94,6 +100,19 @@ describe('labels after another answer to the same plan', () => {
     const drawn = all(plan, SHEET, bare(0.3));
     expect(anew(drawn, plan, SHEET, bare(0.3), bare(0.2))).toBe(drawn);
   });
+});
+
+it('labels of a part of a sheet call its things what the whole plan calls them', async () => {
+  const plan = withFittings(feedPlan(), [['ground', 'ground', 1, 1]]);
+  const nameOf: Record<string, string> = { fuse: 'Main fuse', ground: 'Hauptsicherung' };
+  const named = { ...plan, fittings: plan.fittings.map((one) => ({ ...one, name: nameOf[one.id] ?? one.name })) };
+  const fuse = named.fittings.filter(({ id }) => id === 'fuse');
+  const answers = { before: answerWith({}), now: answerWith({ fuses: [fuseAnswer(100)] }) };
+  await speakIn('de');
+  const [label] = relabelled([], named, { sheetId: SHEET, fittings: fuse, runs: [] }, answers, words);
+  // were it said in German, two would be called the same
+  expect(label?.title).toBe('Main fuse');
+  expect(label?.figures).toBe('100 A');
 });
 
 describe('labels of any plan, after the answer to any change of it', () => {
