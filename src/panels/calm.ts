@@ -15,8 +15,8 @@ function isNextFrame(now: DeskState, before: DeskState): boolean {
   return (Object.keys(now) as (keyof DeskState)[]).every((name) => name === 'draft' || now[name] === before[name]);
 }
 
-/** Some frames of the finger later, ms. */
-const LATER_MS = 60;
+/** Some frames of the finger later, ms: after labels have been laid out for it, for which the sketch takes a frame of its own. */
+const LATER_MS = 110;
 
 const later: Frames = (run) => {
   const due = setTimeout(run, LATER_MS);

@@ -107,7 +107,7 @@ describe('the summary', () => {
     expect(folded?.querySelectorAll('[data-finding]').length).toBe(1);
   });
 
-  it('shows the first of very many findings, and all when asked to or when one further down is looked at', () => {
+  it('shows the first of very many findings, with one further down that is looked at, and all when asked to', () => {
     const answer = exampleAnswer(plan);
     const [stop] = answer.findings;
     if (stop === undefined) throw new Error('no finding');
@@ -116,7 +116,8 @@ describe('the summary', () => {
     const { desk } = renderPanel(<Findings findings={many} plan={plan} />, plan);
     expect(items()).toBe(30);
     act(() => desk.setState({ findingId: 'stop.46' }));
-    expect(items()).toBe(47);
+    expect(items()).toBe(31);
+    expect(document.querySelectorAll('.finding-press[aria-pressed="true"]')).toHaveLength(1);
     act(() => desk.setState({ findingId: null }));
     expect(items()).toBe(30);
     fireEvent.click(screen.getByRole('button', { name: 'Show all 47' }));

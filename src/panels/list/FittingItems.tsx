@@ -4,6 +4,7 @@ import { select } from '../../desk/selection.ts';
 import type { Fitting, Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { axesOf } from '../inspector/PlaceFields.tsx';
 import { useDesk, useDeskStore, useUnits } from '../useDesk.ts';
 import { ProposedActs, ProposedMark, useIsProposed, useProposedCount } from './Proposed.tsx';
@@ -69,11 +70,13 @@ function FittingItem({ fitting, name, onSaid, onEdit }: { fitting: Fitting; name
 
 export function FittingItems({ plan, onSaid, onEdit }: ItemsProps) {
   const proposed = useProposedCount('fitting');
+  const selectedId = useDesk((state) => state.selection?.id);
+  const { shown, more } = useFirst(plan.fittings, ({ id }) => id === selectedId);
   return (
     <>
       <h3>{words.list.fittings(plan.fittings.length - proposed, proposed)}</h3>
       <ul className="list-items">
-        {plan.fittings.map((fitting) => (
+        {shown.map((fitting) => (
           <FittingItem
             key={fitting.id}
             fitting={fitting}
@@ -83,6 +86,7 @@ export function FittingItems({ plan, onSaid, onEdit }: ItemsProps) {
           />
         ))}
       </ul>
+      {more}
     </>
   );
 }

@@ -4,6 +4,7 @@ import { select } from '../../desk/selection.ts';
 import type { Run, TerminalRef } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId, runTitle } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import type { ItemsProps } from './FittingItems.tsx';
 import { ProposedActs, ProposedMark, useIsProposed, useProposedCount } from './Proposed.tsx';
@@ -57,14 +58,17 @@ function RunItem({ run, plan, onSaid, onEdit }: { run: Run } & ItemsProps) {
 
 export function RunItems({ plan, onSaid, onEdit }: ItemsProps) {
   const proposed = useProposedCount('run');
+  const selectedId = useDesk((state) => state.selection?.id);
+  const { shown, more } = useFirst(plan.runs, ({ id }) => id === selectedId);
   return (
     <>
       <h3>{words.list.runs(plan.runs.length - proposed, proposed)}</h3>
       <ul className="list-items">
-        {plan.runs.map((run) => (
+        {shown.map((run) => (
           <RunItem key={run.id} run={run} plan={plan} onSaid={onSaid} onEdit={onEdit} />
         ))}
       </ul>
+      {more}
     </>
   );
 }

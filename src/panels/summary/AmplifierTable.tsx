@@ -3,6 +3,7 @@ import type { AmplifierAnswer } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 import { RowName } from './RowName.tsx';
@@ -62,28 +63,32 @@ export const AmplifierTable = memo(function AmplifierTable({ amplifiers, plan }:
   const units = useUnits();
   const selectedId = useDesk((state) => state.selection?.id);
   const { columns } = words.summary;
+  const { shown, more } = useFirst(amplifiers, ({ fittingId }) => fittingId === selectedId);
   if (amplifiers.length === 0) return null;
   return (
-    <table className="answer-table">
-      <caption>{words.summary.amplifiers}</caption>
-      <thead>
-        <tr>
-          {[columns.current, columns.cables, columns.whole, columns.voltage].map((column) => (
-            <th key={column} scope="col">
-              {column}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      {amplifiers.map((amplifier) => (
-        <AmplifierRows
-          key={amplifier.fittingId}
-          amplifier={amplifier}
-          name={nameOfId(plan, amplifier.fittingId) ?? ''}
-          isSelected={amplifier.fittingId === selectedId}
-          units={units}
-        />
-      ))}
-    </table>
+    <>
+      <table className="answer-table">
+        <caption>{words.summary.amplifiers}</caption>
+        <thead>
+          <tr>
+            {[columns.current, columns.cables, columns.whole, columns.voltage].map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        {shown.map((amplifier) => (
+          <AmplifierRows
+            key={amplifier.fittingId}
+            amplifier={amplifier}
+            name={nameOfId(plan, amplifier.fittingId) ?? ''}
+            isSelected={amplifier.fittingId === selectedId}
+            units={units}
+          />
+        ))}
+      </table>
+      {more}
+    </>
   );
 });

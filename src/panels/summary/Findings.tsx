@@ -1,9 +1,10 @@
-import { memo, type ReactNode, useRef, useState } from 'react';
+import { memo, type ReactNode, useRef } from 'react';
 import type { Finding } from '../../assess/answer.ts';
 import type { Desk, Selection } from '../../desk/desk.ts';
 import { select } from '../../desk/selection.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { bareSentenceOf, qualifierOf, remedyOf, words } from '../../words/answer.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { SeverityMark } from '../severity/SeverityMark.tsx';
 import { useDesk, useDeskStore } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
@@ -88,9 +89,6 @@ function useSaid(plan: Plan): (finding: Finding) => Said {
   };
 }
 
-/** More than anybody reads at once; hundreds that come and go under a finger would take longer than a frame. */
-const FIRST = 30;
-
 interface FindingListProps {
   findings: readonly Finding[];
   itemOf: (finding: Finding) => ReactNode;
@@ -98,19 +96,13 @@ interface FindingListProps {
   lookedId: string | null;
 }
 
-/** The first of them, the gravest; all when asked for, or when one further down is looked at. */
+/** The first of them are the gravest. */
 function FindingList({ findings, itemOf, lookedId }: FindingListProps) {
-  const [isAsked, setAsked] = useState(false);
-  const isLookedBelow = lookedId !== null && findings.slice(FIRST).some(({ id }) => id === lookedId);
-  const shown = isAsked || isLookedBelow ? findings : findings.slice(0, FIRST);
+  const { shown, more } = useFirst(findings, ({ id }) => id === lookedId);
   return (
     <>
       <ul>{shown.map(itemOf)}</ul>
-      {shown.length === findings.length ? null : (
-        <button type="button" className="findings-all" onClick={() => setAsked(true)}>
-          {words.headline.allFindings(findings.length)}
-        </button>
-      )}
+      {more}
     </>
   );
 }

@@ -3,6 +3,7 @@ import type { FuseAnswer } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { familyName, words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useUnits } from '../useDesk.ts';
@@ -65,43 +66,47 @@ export const FuseTable = memo(function FuseTable({ fuses, plan }: { fuses: reado
   const units = useUnits();
   const selectedId = useDesk((state) => state.selection?.id);
   const { columns } = words.summary;
+  const { shown, more } = useFirst(fuses, ({ fittingId }) => fittingId === selectedId);
   if (fuses.length === 0) return null;
   return (
-    <table className="answer-table">
-      <caption>
-        <Term id="branchFuse" help={help} isName word={words.summary.fuses} />
-      </caption>
-      <thead>
-        <tr>
-          {[columns.rating, columns.needed, columns.allowed].map((column) => (
-            <th key={column} scope="col">
-              {column}
-            </th>
-          ))}
-        </tr>
-        {help.open === null ? null : (
+    <>
+      <table className="answer-table">
+        <caption>
+          <Term id="branchFuse" help={help} isName word={words.summary.fuses} />
+        </caption>
+        <thead>
           <tr>
-            <td colSpan={3}>
-              <TermNote help={help} />
-            </td>
+            {[columns.rating, columns.needed, columns.allowed].map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
           </tr>
-        )}
-      </thead>
-      {fuses.map((fuse) => {
-        const owner = nameOfId(plan, fuse.fittingId) ?? '';
-        const name = fuse.terminal === null ? owner : words.fittings.terminalOf(owner, fuse.terminal);
-        const family = fuse.family === null ? null : familyName(plan, fuse.family);
-        return (
-          <FuseRows
-            key={`${fuse.fittingId}.${fuse.terminal ?? ''}`}
-            fuse={fuse}
-            name={name}
-            family={family}
-            isSelected={fuse.fittingId === selectedId}
-            units={units}
-          />
-        );
-      })}
-    </table>
+          {help.open === null ? null : (
+            <tr>
+              <td colSpan={3}>
+                <TermNote help={help} />
+              </td>
+            </tr>
+          )}
+        </thead>
+        {shown.map((fuse) => {
+          const owner = nameOfId(plan, fuse.fittingId) ?? '';
+          const name = fuse.terminal === null ? owner : words.fittings.terminalOf(owner, fuse.terminal);
+          const family = fuse.family === null ? null : familyName(plan, fuse.family);
+          return (
+            <FuseRows
+              key={`${fuse.fittingId}.${fuse.terminal ?? ''}`}
+              fuse={fuse}
+              name={name}
+              family={family}
+              isSelected={fuse.fittingId === selectedId}
+              units={units}
+            />
+          );
+        })}
+      </table>
+      {more}
+    </>
   );
 });

@@ -3,6 +3,7 @@ import type { RunAnswer } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/answer.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { Term, TermNote } from '../help/Term.tsx';
 import { useTerm } from '../help/useTerm.ts';
 import { useDesk, useUnits } from '../useDesk.ts';
@@ -70,44 +71,48 @@ export const RunTable = memo(function RunTable({ runs, plan }: { runs: readonly 
   const selectedId = useDesk((state) => state.selection?.id);
   const isStill = useDesk((state) => state.draft === null);
   const { columns } = words.summary;
+  const { shown, more } = useFirst(runs, ({ runId, unprotectedM }) => unprotectedM > 0 || runId === selectedId);
   if (runs.length === 0) return null;
   return (
-    <table className="answer-table run-table">
-      <caption>
-        <Term id="run" help={help} isName word={words.summary.runs} />
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">
-            <Term id="gauge" help={help} isName word={columns.gauge} />
-          </th>
-          {[columns.length, columns.drop].map((column) => (
-            <th key={column} scope="col">
-              {column}
-            </th>
-          ))}
-          <th scope="col">
-            <Term id="ampacity" help={help} isName word={columns.current} />
-          </th>
-        </tr>
-        {help.open === null ? null : (
+    <>
+      <table className="answer-table run-table">
+        <caption>
+          <Term id="run" help={help} isName word={words.summary.runs} />
+        </caption>
+        <thead>
           <tr>
-            <td colSpan={4}>
-              <TermNote help={help} />
-            </td>
+            <th scope="col">
+              <Term id="gauge" help={help} isName word={columns.gauge} />
+            </th>
+            {[columns.length, columns.drop].map((column) => (
+              <th key={column} scope="col">
+                {column}
+              </th>
+            ))}
+            <th scope="col">
+              <Term id="ampacity" help={help} isName word={columns.current} />
+            </th>
           </tr>
-        )}
-      </thead>
-      {runs.map((run) => (
-        <RunRows
-          key={run.runId}
-          run={run}
-          name={nameOfId(plan, run.runId) ?? ''}
-          isSelected={run.runId === selectedId}
-          hasGoverns={isStill}
-          units={units}
-        />
-      ))}
-    </table>
+          {help.open === null ? null : (
+            <tr>
+              <td colSpan={4}>
+                <TermNote help={help} />
+              </td>
+            </tr>
+          )}
+        </thead>
+        {shown.map((run) => (
+          <RunRows
+            key={run.runId}
+            run={run}
+            name={nameOfId(plan, run.runId) ?? ''}
+            isSelected={run.runId === selectedId}
+            hasGoverns={isStill}
+            units={units}
+          />
+        ))}
+      </table>
+      {more}
+    </>
   );
 });

@@ -3,6 +3,7 @@ import type { ShortAnswer } from '../../assess/answer.ts';
 import type { Plan } from '../../plan/schema.ts';
 import { words } from '../../words/full.ts';
 import { nameOfId, type Units } from '../../words/index.ts';
+import { useFirst } from '../controls/useFirst.tsx';
 import { useDesk, useUnits } from '../useDesk.ts';
 import { Figure } from '../why/Figure.tsx';
 import { RowName } from './RowName.tsx';
@@ -48,6 +49,9 @@ function remarksOf(short: ShortAnswer, plan: Plan, units: Units): string[] {
   ];
 }
 
+/** It does harm before a fuse opens, if one does. */
+const isHarmed = ({ unprotected, harm }: ShortAnswer): boolean => unprotected || harm !== 'none';
+
 interface ShortRowsProps {
   short: ShortAnswer;
   plan: Plan;
@@ -66,7 +70,6 @@ const ShortRows = memo(function ShortRows({ short, plan, isSelected, units }: Sh
         ? shorts.unknown
         : shorts.never
       : shorts.within(timeSaid(short.slowestS, units));
-  const isHarmed = short.unprotected || short.harm !== 'none';
   return (
     <tbody className={isSelected ? 'row-selected' : undefined} data-short={short.runId} data-harm={short.harm}>
       <RowName kind="run" id={short.runId} name={name} isSelected={isSelected} columns={3} />
@@ -96,7 +99,7 @@ const ShortRows = memo(function ShortRows({ short, plan, isSelected, units }: Sh
         </td>
       </tr>
       <tr>
-        <td colSpan={3} className="short-outcome" data-harmed={isHarmed}>
+        <td colSpan={3} className="short-outcome" data-harmed={isHarmed(short)}>
           {[shorts.outcome(short, fuse), ...remarksOf(short, plan, units)].join(' ')}
         </td>
       </tr>
@@ -115,6 +118,7 @@ export const ShortTable = memo(function ShortTable({
   const units = useUnits();
   const selectedId = useDesk((state) => state.selection?.id);
   const { shorts } = words;
+  const { shown, more } = useFirst(list, (short) => isHarmed(short) || short.runId === selectedId);
   if (list.length === 0) return null;
   return (
     <details className="fold" data-fold="shorts">
@@ -130,7 +134,7 @@ export const ShortTable = memo(function ShortTable({
             ))}
           </tr>
         </thead>
-        {list.map((short) => (
+        {shown.map((short) => (
           <ShortRows
             key={short.runId}
             short={short}
@@ -140,6 +144,7 @@ export const ShortTable = memo(function ShortTable({
           />
         ))}
       </table>
+      {more}
     </details>
   );
 });

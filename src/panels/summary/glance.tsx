@@ -44,7 +44,9 @@ export function Glance({ say, className, figure, roomFor = Number.POSITIVE_INFIN
       const said = say(answerOf(plan), plan);
       if (text.data === said) return;
       text.data = said;
-      element.toggleAttribute('data-long', said.length > roomFor);
+      const isLong = said.length > roomFor;
+      // told again, it would make the page look through its styles all the same
+      if (isLong !== element.hasAttribute('data-long')) element.toggleAttribute('data-long', isLong);
     };
     write();
     return desk.subscribe(write);

@@ -54,7 +54,8 @@ export const brief = (told: number, checked: number): string =>
 /** Severity as a word; the shape and the colour come after it. */
 export const severities: Readonly<Record<Severity, string>> = { stop: 'Stopp', fix: 'Beheben', note: 'Hinweis' };
 export const notesCount = (count: number): string => counted(count, 'Hinweis', 'Hinweise');
-export const allFindings = (count: number): string => `Alle ${count} zeigen`;
+export const showAll = (count: number): string => `Alle ${count} zeigen`;
+export const showFirst = (count: number): string => `Die ersten ${count} zeigen`;
 
 /** What each rule is about, for the list of what was checked. */
 export const rules: Readonly<Record<RuleId, string>> = {

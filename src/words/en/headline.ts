@@ -56,7 +56,8 @@ export const brief = (told: number, checked: number): string =>
 export const severities: Readonly<Record<Severity, string>> = { stop: 'Stop', fix: 'Fix', note: 'Note' };
 export const notesCount = (count: number): string => `${count} ${plural(count, 'note', 'notes')}`;
 /** Under a list that is long: of how many it shows the first. */
-export const allFindings = (count: number): string => `Show all ${count}`;
+export const showAll = (count: number): string => `Show all ${count}`;
+export const showFirst = (count: number): string => `Show the first ${count}`;
 
 /** What each rule is about, for the list of what was checked. */
 export const rules: Readonly<Record<RuleId, string>> = {
