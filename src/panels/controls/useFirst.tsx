@@ -2,7 +2,7 @@ import { type ReactNode, useState } from 'react';
 import { words } from '../../words/answer.ts';
 
 /** More than anybody reads at once; a thousand rows would slow down all that the page does beside them. */
-export const FIRST = 30;
+const FIRST = 30;
 
 interface FirstOfList<T> {
   readonly shown: readonly T[];
