@@ -39,7 +39,8 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
-          include: ['tests/{calc,geom,plan,assess,words,drawing,cli}/**/*.test.ts', 'tests/*.test.ts'],
+          include: ['tests/{calc,geom,plan,assess,words,drawing,cli,desk,sketch}/**/*.test.ts', 'tests/*.test.ts'],
+          exclude: ['**/*.dom.test.ts'],
           // these rooms keep no state, so files share one load of the modules: each by itself took a second for it
           isolate: false,
           maxWorkers: '100%',
@@ -51,7 +52,11 @@ export default defineConfig({
         test: {
           name: 'dom',
           environment: 'happy-dom',
-          include: ['tests/{desk,sketch,panels,storage,app}/**/*.test.{ts,tsx}'],
+          include: [
+            'tests/{desk,sketch}/**/*.dom.test.ts',
+            'tests/{desk,sketch}/**/*.test.tsx',
+            'tests/{panels,storage,app}/**/*.test.{ts,tsx}',
+          ],
           setupFiles: ['tests/support/canvasStub.ts', 'tests/support/cleanUp.ts'],
           maxWorkers: '100%',
           sequence: { groupOrder: 1 },
@@ -67,7 +72,7 @@ export default defineConfig({
           // one more than processors, since a page waits for its frames as long as it works, and no second chance: a test
           // that passes now and then is a failing test
           fileParallelism: true,
-          maxWorkers: 3,
+          maxWorkers: 4,
           retry: 0,
           testTimeout: BROWSER_TIMEOUT_MS,
           hookTimeout: BROWSER_TIMEOUT_MS,
