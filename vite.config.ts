@@ -72,7 +72,7 @@ export default defineConfig({
           // one more than processors, since a page waits for its frames as long as it works, and no second chance: a test
           // that passes now and then is a failing test
           fileParallelism: true,
-          maxWorkers: 4,
+          maxWorkers: 3,
           retry: 0,
           testTimeout: BROWSER_TIMEOUT_MS,
           hookTimeout: BROWSER_TIMEOUT_MS,

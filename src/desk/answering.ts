@@ -8,7 +8,7 @@ import { type Tables, tellTables } from '../assess/tables.ts';
 import { changeFrom } from '../plan/change.ts';
 import type { Plan } from '../plan/schema.ts';
 import { Agenda } from './agenda.ts';
-import { answerOf, assessNow, keepAnswer } from './answer.ts';
+import { answerOf, assessNow, keepAnswer, loadAssess } from './answer.ts';
 import type { Asked, Told } from './beside.ts';
 import type { Desk } from './desk.ts';
 import { wholePlan } from './whole.ts';
@@ -249,7 +249,8 @@ export class Answering {
   }
 }
 
-/** Starts the worker; drafts are answered there from then on. */
-export function answerDrafts(desk: Desk): Answering {
+/** Starts the worker once the page can answer by itself, on which it builds; drafts are answered there from then on. */
+export async function answerDrafts(desk: Desk): Promise<Answering> {
+  await loadAssess();
   return new Answering(desk, new Worker(new URL('./assess.worker.ts', import.meta.url), { type: 'module' }));
 }

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
 import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
-import { untilText } from '../support/reading.ts';
+import { drawn, untilText } from '../support/reading.ts';
 import { type FigureLabel, figure, headline, metres, shownValue, undoDepth } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { TouchUser } from './support/touch.ts';
@@ -25,6 +25,11 @@ afterEach(() => opened.close());
 const LABELS: readonly FigureLabel[] = ['Feed conductor', 'Main fuse', 'Worst drop', 'Longest unprotected'];
 /** What works drafts out beside the page. */
 const WORKER = /assess\.worker/;
+/** What works answers out in the page itself, and what asks the worker. */
+const OWN = /\/assess-[^/]*\.js/;
+const ASKING = /\/answering-[^/]*\.js/;
+/** More than the hand is still before the worker is told the plan. */
+const STILL_FRAMES = 40;
 /** A finger does not hold still for longer than this to read a figure, ms. */
 const HOLD_MS = 3_000;
 
@@ -107,4 +112,25 @@ describe('a fuse held by a finger that has not lifted', () => {
     await dragAndHold();
     opened.expectClean([WORKER]);
   });
+});
+
+it('on a slow line nothing is asked of the page before it can answer, and then all is as ever', async () => {
+  const { page, context } = opened;
+  let letCome = (): void => undefined;
+  const isDue = new Promise<void>((resolve) => {
+    letCome = resolve;
+  });
+  await context.route(OWN, async (route) => {
+    await isDue;
+    await route.continue();
+  });
+  await page.waitForLoadState('networkidle');
+  const asking = page.waitForResponse(ASKING);
+  await page.reload();
+  await asking;
+  for (let frame = 0; frame < STILL_FRAMES; frame += 1) await drawn(page);
+  letCome();
+  await untilText(page, '1 to stop for');
+  await expect.poll(() => page.workers().filter((worker) => WORKER.test(worker.url()))).toHaveLength(1);
+  opened.expectClean();
 });
