@@ -298,3 +298,22 @@ describe('a sheet over a column', () => {
     }
   });
 });
+
+it('a length in feet is whole in every field of a new plan, on a phone', async () => {
+  opened = await openPage(browser, inject('pageUrl'), 'phone', { locale: 'en-US' });
+  const { page } = opened;
+  await untilText(page, SAID.en.oneToStopFor);
+  const user = new TouchUser(opened);
+  await openDialog(user, 'New plan');
+  const dialog = page.getByRole('dialog', { name: 'New plan' });
+  await user.tap(dialog.getByText('Sizes', { exact: true }));
+  const fields = dialog.locator('.length-field input');
+  expect(await fields.count()).toBeGreaterThan(5);
+  const cut = await fields.evaluateAll((inputs) =>
+    inputs.flatMap((input) =>
+      input instanceof HTMLInputElement && input.scrollWidth > input.clientWidth ? [input.value] : [],
+    ),
+  );
+  expect(cut).toEqual([]);
+  expect(await fields.first().inputValue()).toMatch(/ ft .* in$/);
+});
