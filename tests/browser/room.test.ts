@@ -299,21 +299,43 @@ describe('a sheet over a column', () => {
   });
 });
 
-it('a length in feet is whole in every field of a new plan, on a phone', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'phone', { locale: 'en-US' });
-  const { page } = opened;
-  await untilText(page, SAID.en.oneToStopFor);
-  const user = new TouchUser(opened);
-  await openDialog(user, 'New plan');
-  const dialog = page.getByRole('dialog', { name: 'New plan' });
-  await user.tap(dialog.getByText('Sizes', { exact: true }));
-  const fields = dialog.locator('.length-field input');
-  expect(await fields.count()).toBeGreaterThan(5);
-  const cut = await fields.evaluateAll((inputs) =>
-    inputs.flatMap((input) =>
-      input instanceof HTMLInputElement && input.scrollWidth > input.clientWidth ? [input.value] : [],
-    ),
-  );
-  expect(cut).toEqual([]);
-  expect(await fields.first().inputValue()).toMatch(/ ft .* in$/);
+describe('a length in feet', () => {
+  /** What stands in fields for lengths and is not seen whole. */
+  const cut = (fields: Locator): Promise<string[]> =>
+    fields.evaluateAll((inputs) =>
+      inputs.flatMap((input) =>
+        input instanceof HTMLInputElement && input.scrollWidth > input.clientWidth ? [input.value] : [],
+      ),
+    );
+
+  async function visitInFeet(screen: ViewportName): Promise<TouchUser> {
+    opened = await openPage(browser, inject('pageUrl'), screen, { locale: 'en-US' });
+    await untilText(opened.page, SAID.en.oneToStopFor);
+    return new TouchUser(opened);
+  }
+
+  it('is whole in every field of a new plan, on a phone', async () => {
+    const user = await visitInFeet('phone');
+    await openDialog(user, 'New plan');
+    const dialog = user.page.getByRole('dialog', { name: 'New plan' });
+    await user.tap(dialog.getByText('Sizes', { exact: true }));
+    const fields = dialog.locator('.length-field input');
+    expect(await fields.count()).toBeGreaterThan(5);
+    expect(await cut(fields)).toEqual([]);
+    expect(await fields.first().inputValue()).toMatch(/ ft .* in$/);
+  });
+
+  it.each(['tablet', 'phone'] as const)('is whole in the fields of what is selected: %s', async (screen) => {
+    const user = await visitInFeet(screen);
+    for (const [of, least] of [
+      ['Amplifiers', 2],
+      ['Runs', 2],
+    ] as const) {
+      await selectFirst(user, of);
+      const fields = user.page.getByRole('region', { name: 'Selected' }).locator('.length-field input');
+      expect(await fields.count()).toBeGreaterThanOrEqual(least);
+      expect([of, ...(await cut(fields))]).toEqual([of]);
+      expect([of, ...(await clipped(user.page))]).toEqual([of]);
+    }
+  });
 });

@@ -96,7 +96,7 @@ export function LengthField({
     onTake,
   );
   return (
-    <div className="length-field" ref={place}>
+    <div className="length-field" ref={place} data-feet={showLength === 'ft-in' || undefined}>
       <Field
         label={label}
         draft={{ ...draft, error: draft.error ?? problem }}
