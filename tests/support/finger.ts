@@ -154,9 +154,17 @@ export class Finger {
   }
 }
 
+/** A box as the browser tells it. */
+interface Box extends Place {
+  readonly width: number;
+  readonly height: number;
+}
+
+export const centreOf = ({ x, y, width, height }: Box): Place => ({ x: x + width / 2, y: y + height / 2 });
+
 /** The middle of the visible thing a locator finds, for a finger to go to. */
 export async function middleOf(locator: Locator): Promise<Place> {
   const box = await locator.boundingBox();
   if (box === null) throw new Error('What the finger should touch is not visible.');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  return centreOf(box);
 }

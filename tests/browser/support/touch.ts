@@ -4,7 +4,7 @@
  */
 import type { Locator, Page } from 'playwright-core';
 import type { OpenedPage } from '../../support/browser.ts';
-import { middleOf, type Place } from '../../support/finger.ts';
+import { centreOf, type Place } from '../../support/finger.ts';
 import { drawn } from '../../support/reading.ts';
 import { metres, undoButton } from './reading.ts';
 import type { At, End, Joined, Kind, Placed } from './route.ts';
@@ -101,8 +101,9 @@ export class TouchUser {
     for (let stroke = 0; stroke < MOST_STROKES; stroke += 1) {
       const offPx = await outOfSight(locator);
       if (offPx === null) {
+        const box = await locator.boundingBox();
+        if (box !== null) return centreOf(box);
         // what is drawn anew at this very moment is there again with the next frame
-        if ((await locator.boundingBox()) !== null) return middleOf(locator);
         await drawn(this.page);
         continue;
       }
