@@ -71,8 +71,7 @@ async function dragAndHold(): Promise<void> {
   const depth = await undoDepth(page);
   let from = HOME;
   for (const [index, { at, isStop }] of PLACES.entries()) {
-    await finger.down(user.spot(from, 'Engine bay'));
-    await finger.move(user.spot(at, 'Engine bay'));
+    await finger.slide(user.spot(from, 'Engine bay'), user.spot(at, 'Engine bay'));
     const unprotectedM = async () => metres(await shownValue(page, 'Longest unprotected'));
     // each step of the finger on its way changes the length by more than that
     await expect.poll(unprotectedM, { timeout: HOLD_MS, interval: 50 }).toBeCloseTo(cableM(at), 2);

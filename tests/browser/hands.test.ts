@@ -39,8 +39,7 @@ async function dragTile(here: OpenedPage): Promise<Place> {
   const tile = await middleOf(here.page.locator('.tile[data-choice="ground"]'));
   const bay = await boxOf(here, '[data-pane="bay"]');
   const onSheet = { x: bay.x + bay.width * 0.5, y: bay.y + bay.height * 0.55 };
-  await here.finger.down(tile);
-  await here.finger.move({ x: tile.x + 120, y: tile.y }, 4);
+  await here.finger.slide(tile, { x: tile.x + 120, y: tile.y }, 4);
   await here.finger.move(onSheet, 6);
   expect(await stateOf(here)).toBe('place.aiming');
   return onSheet;

@@ -176,6 +176,31 @@ describe('the finger', () => {
     expect(await logged()).toBe('down1:100 move1:150 move1:200 up1:200');
   });
 
+  it('is on its way before a press would be a long one, however slowly the page draws', async () => {
+    const { page, finger } = await showLog();
+    const waitedMs = page.evaluate(
+      () =>
+        new Promise<number>((told) => {
+          let [downMs, isSlow] = [0, true];
+          addEventListener('pointerdown', (event) => {
+            downMs = event.timeStamp;
+          });
+          addEventListener('pointermove', (event) => {
+            isSlow = event.clientX < 120;
+            if (!isSlow) told(event.timeStamp - downMs);
+          });
+          const slowFrame = () => {
+            for (const start = performance.now(); performance.now() - start < 250; );
+            if (isSlow) requestAnimationFrame(slowFrame);
+          };
+          requestAnimationFrame(slowFrame);
+        }),
+    );
+    await finger.drag({ x: 100, y: 100 }, { x: 150, y: 100 });
+    // two of its frames: a hand that waits for what it drew takes that long at least
+    expect(await waitedMs).toBeLessThan(500);
+  });
+
   it('is joined by a second that can be lifted by itself', async () => {
     const { finger } = await showLog();
     await finger.down({ x: 100, y: 100 }, 1);

@@ -95,8 +95,7 @@ describe('a sketch whose hand is still on its way', () => {
   it('goes on under the finger that began before it came', async () => {
     const { page, finger } = opened;
     const letCome = await openOnSlowLine();
-    await finger.down(spot(HOME));
-    await finger.move(spot({ xM: 0.65, yM: 1.3 }));
+    await finger.slide(spot(HOME), spot({ xM: 0.65, yM: 1.3 }));
     letCome();
     await page.locator('[data-hand="move.draggingFitting"]').waitFor();
     await finger.move(spot(AWAY));

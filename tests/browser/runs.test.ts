@@ -153,8 +153,7 @@ describe('a run drawn free-hand', () => {
     'keeps nothing of a stroke that %s broke off, and is ended by the next tap',
     async (_what, happens) => {
       await beginRun();
-      await opened.finger.down(spot(BATTERY));
-      await opened.finger.move(spot(CORNER), 6);
+      await opened.finger.slide(spot(BATTERY), spot(CORNER), 6);
       expect(await hand()).toBe('run.drawing');
       await happens(opened.finger);
       await expectNoMark();
@@ -190,8 +189,7 @@ describe('a fitting that is placed', () => {
 
   it.each(BREAKS)('is not, once %s broke it off, and the next tap places one', async (_what, happens) => {
     await user.take('Ground', 'Fittings');
-    await opened.finger.down(spot({ xM: 2.1, yM: 0.9 }));
-    await opened.finger.move(spot({ xM: 2.6, yM: 0.9 }), 4);
+    await opened.finger.slide(spot({ xM: 2.1, yM: 0.9 }), spot({ xM: 2.6, yM: 0.9 }), 4);
     await user.page.locator('.sketch-loupe').waitFor();
     await happens(opened.finger);
     await expectNoMark();
@@ -260,9 +258,8 @@ describe('a bent run', () => {
     await expect.poll(() => lengthOf(RUN)).toBe(BENT_M);
   });
 
-  async function dragBend(drag: { down(at: Place): Promise<void>; move(to: Place): Promise<void> }): Promise<void> {
-    await drag.down(spot(CORNER));
-    await drag.move(spot(AWAY));
+  async function dragBend(drag: { slide(from: Place, to: Place): Promise<void> }): Promise<void> {
+    await drag.slide(spot(CORNER), spot(AWAY));
     expect(await hand()).toBe('move.draggingBend');
     // nothing protects the way, which has become shorter; the table waits for the finger to lift
     await expect.poll(unprotectedM).toBeCloseTo(SHORTER_M, 1);
@@ -290,8 +287,7 @@ describe('a bent run', () => {
       const { finger } = opened;
       const runs = user.page.getByRole('table', { name: 'Runs' });
       await user.tap(runs.getByRole('button', { name: RUN, exact: true }));
-      await finger.down(handle());
-      await finger.move(spot(GROUND), 6);
+      await finger.slide(handle(), spot(GROUND), 6);
       expect(await hand()).toBe('move.draggingEnd');
       await happens(finger);
       await expectNoMark();

@@ -172,8 +172,7 @@ describe('several sheets of one vehicle', () => {
       expect(await user.button('Undo in the outline').isDisabled()).toBe(true);
     };
     const hold = async () => {
-      await finger.down(at(4.4, 0));
-      await finger.move(at(4, 0.3), 3);
+      await finger.slide(at(4.4, 0), at(4, 0.3), 3);
       expect(await edge()).not.toBe(asItWas);
     };
 
@@ -218,8 +217,7 @@ describe('several sheets of one vehicle', () => {
     const { picture, at } = await outlineDrawn();
     await user.page.getByRole('group', { name: 'Corner 1 of 4' }).waitFor();
     // on the bare edge at the top, a little behind the middle: a corner, then pulled in
-    await opened.finger.down(at(3.2, 0));
-    await opened.finger.move(at(3.2, 0.3), 4);
+    await opened.finger.slide(at(3.2, 0), at(3.2, 0.3), 4);
     await opened.finger.up();
     await user.page.getByRole('group', { name: 'Corner 2 of 5' }).waitFor();
     expect(await layoutFaults(user.page)).toEqual([]);

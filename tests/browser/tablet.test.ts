@@ -141,8 +141,7 @@ describe('while a finger drags the fuse', () => {
     const far = between(battery, fuse, FAR_M / UNPROTECTED_M);
     const depth = await undoDepth(page);
 
-    await finger.down(user.spot(fuse, 'Engine bay'));
-    await finger.move(user.spot(far, 'Engine bay'));
+    await finger.slide(user.spot(fuse, 'Engine bay'), user.spot(far, 'Engine bay'));
     await expect.poll(unprotectedM).toBeCloseTo(FAR_M, 2);
     // beyond 450 mm bare cable is a stop (our rules, section 6)
     expect(await headline(page)).toBe('1 to stop for');
@@ -190,8 +189,8 @@ describe('while a finger drags the fuse', () => {
       opened: { finger },
     } = user;
     const depth = await undoDepth(page);
-    await finger.down(user.spot(placeOf('Main fuse'), 'Engine bay'));
-    await finger.move(
+    await finger.slide(
+      user.spot(placeOf('Main fuse'), 'Engine bay'),
       user.spot(between(placeOf('Battery'), placeOf('Main fuse'), FAR_M / UNPROTECTED_M), 'Engine bay'),
     );
     await expect.poll(unprotectedM).toBeCloseTo(FAR_M, 2);
@@ -218,8 +217,7 @@ it('the fuse slid on past the pass-through stays in its cable, and all of that b
   const [fuse, wall, bend] = [placeOf('Main fuse'), placeOf('Pass-through'), { xM: 1.3, yM: 0.2 }];
   const pastIt = between(wall, bend, 0.6);
   const spot = (at: At) => user.spot(at, 'Whole vehicle');
-  await finger.down(spot(fuse));
-  await finger.move(spot(wall));
+  await finger.slide(spot(fuse), spot(wall));
   await finger.move(spot(pastIt));
   await finger.up();
   const lengthOf = (from: At, to: At) => Math.hypot(to.xM - from.xM, to.yM - from.yM);
@@ -310,8 +308,7 @@ it('what is dragged to the edge of a pane takes the sheet along, and comes to li
   const beside = user.pane('Whole vehicle').locator('..').getByText('Amplifier 2', { exact: true }).first();
   const atX = async () => (await beside.boundingBox())?.x ?? Number.NaN;
   const before = await atX();
-  await finger.down(from);
-  await finger.move(edge);
+  await finger.slide(from, edge);
   // the finger rests; the sheet goes on under it
   await expect.poll(atX, { timeout: 5_000 }).toBeLessThan(before - 80);
   await finger.up();
@@ -354,8 +351,7 @@ it('on a phone, a fuse brought back to where it was is where it was, though the 
   const bay = await user.pane('Engine bay').boundingBox();
   if (name === null || bay === null) throw new Error('The main fuse is not to be seen.');
   const fuse = { x: name.x + name.width + 40, y: name.y + name.height };
-  await finger.down(fuse);
-  await finger.move({ x: fuse.x, y: fuse.y + 60 });
+  await finger.slide(fuse, { x: fuse.x, y: fuse.y + 60 });
   // figures follow the finger within a moment
   await expect.poll(lengthBeside).toBeLessThan(before - 0.1);
   await finger.move(fuse);

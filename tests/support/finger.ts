@@ -10,13 +10,21 @@ export interface Place {
 type TouchType = 'touchStart' | 'touchMove' | 'touchEnd' | 'touchCancel';
 
 const MOVE_STEPS = 8;
+/** Every page takes what has moved so far for a drag, CSS pixels. */
+const SURELY_MOVED_PX = 24;
 /** Half the width of what touches the glass, CSS pixels. */
 const FINGERTIP_PX = 8;
 const SIDE_OF_HAND_PX = 70;
 const LONG_PRESS_MS = 800;
 
-function between(from: Place, to: Place, part: number): Place {
+export function between(from: Place, to: Place, part: number): Place {
   return { x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part };
+}
+
+/** Where the first step of several surely is a drag: as far as it goes, or further. */
+export function startOfSlide(from: Place, to: Place, steps: number): Place {
+  const distancePx = Math.hypot(to.x - from.x, to.y - from.y);
+  return between(from, to, Math.min(1, Math.max(1 / steps, SURELY_MOVED_PX / distancePx)));
 }
 
 /**
@@ -100,16 +108,26 @@ export class Finger {
     await Promise.all([started, this.up()]);
   }
 
+  /**
+   * Down and on its way at once, and there it stays: were a frame waited for before it has surely moved, a busy machine
+   * would make a long press of it.
+   */
+  async slide(from: Place, to: Place, steps = MOVE_STEPS, id = 1): Promise<void> {
+    const first = startOfSlide(from, to, steps);
+    const started = this.down(from, id);
+    await Promise.all([started, this.move(first, 1, id)]);
+    if (steps > 1) await this.move(to, steps - 1, id);
+  }
+
   async drag(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {
-    await this.down(from);
-    await this.move(to, steps);
+    await this.slide(from, to, steps);
     await this.up();
   }
 
   /** Along a line of places, from the first to the last. */
-  async stroke([first, ...rest]: readonly Place[]): Promise<void> {
-    if (first === undefined) throw new Error('A stroke goes from somewhere.');
-    await this.down(first);
+  async stroke([first, second, ...rest]: readonly Place[]): Promise<void> {
+    if (first === undefined || second === undefined) throw new Error('A stroke goes from somewhere to somewhere.');
+    await this.slide(first, second, 1);
     for (const place of rest) await this.move(place, 1);
     await this.up();
   }

@@ -1,5 +1,5 @@
 import type { CDPSession, Page } from 'playwright-core';
-import type { Place } from './finger.ts';
+import { between, type Place, startOfSlide } from './finger.ts';
 import { drawn } from './reading.ts';
 
 type PenType = 'mousePressed' | 'mouseMoved' | 'mouseReleased';
@@ -42,9 +42,17 @@ export class Pen {
     const from = this.at;
     for (let step = 1; step <= steps; step += 1) {
       const part = step / steps;
-      this.at = { x: from.x + (to.x - from.x) * part, y: from.y + (to.y - from.y) * part };
+      this.at = between(from, to, part);
       await this.send('mouseMoved');
     }
+  }
+
+  /** Down and on its way at once, and there it stays: see the finger's. */
+  async slide(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {
+    const first = startOfSlide(from, to, steps);
+    const started = this.down(from);
+    await Promise.all([started, this.move(first, 1)]);
+    if (steps > 1) await this.move(to, steps - 1);
   }
 
   async up(): Promise<void> {
@@ -52,9 +60,9 @@ export class Pen {
   }
 
   /** Along a line of places, from the first to the last. */
-  async stroke([first, ...rest]: readonly Place[]): Promise<void> {
-    if (first === undefined) throw new Error('A stroke goes from somewhere.');
-    await this.down(first);
+  async stroke([first, second, ...rest]: readonly Place[]): Promise<void> {
+    if (first === undefined || second === undefined) throw new Error('A stroke goes from somewhere to somewhere.');
+    await this.slide(first, second, 1);
     for (const place of rest) await this.move(place, 1);
     await this.up();
   }
