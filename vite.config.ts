@@ -69,6 +69,8 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
           globalSetup: ['tests/support/servePage.ts'],
+          // files share what they drive the browser with: each loading it for itself takes half a minute in all
+          isolate: false,
           // one more than processors, since a page waits for its frames as long as it works, and no second chance: a test
           // that passes now and then is a failing test
           fileParallelism: true,

@@ -43,13 +43,15 @@ describe('what counts as installed', () => {
 });
 
 describe('the Chromium it finds', () => {
-  it('is CHROME_PATH before PATH, and on PATH chromium before other names', () => {
+  it('is CHROME_PATH before PATH, and on PATH the one without windows, then chromium, before other names', () => {
     const other = program('first/google-chrome');
     const chromium = program('second/chromium');
+    const windowless = program('third/chromium-headless-shell');
     const own = program('own/browser');
     const PATH = [join(folder, 'first'), join(folder, 'second')].join(delimiter);
     expect(findChromium({ PATH, CHROME_PATH: own })).toBe(own);
     expect(findChromium({ PATH })).toBe(chromium);
+    expect(findChromium({ PATH: [PATH, join(folder, 'third')].join(delimiter) })).toBe(windowless);
     expect(findChromium({ PATH: join(folder, 'first') })).toBe(other);
     expect(findChromium({ PATH: folder })).toBeUndefined();
   });
