@@ -4,6 +4,7 @@ import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts'
 import { middleOf, type Place } from '../support/finger.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { undoDepth } from './support/reading.ts';
+import { TouchUser } from './support/touch.ts';
 
 /** What a hand does on the glass beside tapping and dragging: loupe, long press, a tile dragged off the shelf. */
 let browser: Browser;
@@ -92,5 +93,28 @@ it('a finger held still on a fitting of a phone pulls up its fields', async () =
   await here.finger.longPress({ x: name.x + name.width + 40, y: name.y + name.height });
   await here.page.getByRole('region', { name: 'Selected' }).getByLabel('Name', { exact: true }).waitFor();
   expect(await undoDepth(here.page)).toBe(0);
+  here.expectClean();
+});
+
+it('a finger that swipes up over the tiles behind More scrolls them, however fast; sideways it takes one along', async () => {
+  const here = await open('phone');
+  const { page, finger } = here;
+  const user = new TouchUser(here);
+  await user.tap(user.button('Tools'));
+  await user.tap(user.button(/^More/));
+  const tile = await boxOf(here, '.more .tile[data-choice="switch"]');
+  // near its upper edge, so that the first step is off it
+  const from = { x: tile.x + tile.width / 2, y: tile.y + 10 };
+  await finger.slide(from, { x: from.x, y: from.y - 250 }, 5);
+  await finger.up();
+  expect(await stateOf(here)).toBe('move.idle');
+  const scrolledPx = () => page.locator('.more').evaluate((more) => more.scrollTop);
+  await expect.poll(scrolledPx).toBeGreaterThan(100);
+
+  const other = await middleOf(page.locator('.more .tile[data-choice="load"]'));
+  await finger.slide(other, { x: other.x + 180, y: other.y + 20 }, 4);
+  expect(await stateOf(here)).toBe('place.aiming');
+  await finger.cancel();
+  expect([await stateOf(here), await undoDepth(page)]).toEqual(['move.idle', 0]);
   here.expectClean();
 });

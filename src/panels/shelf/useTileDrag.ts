@@ -9,16 +9,26 @@ interface Pressed {
   pointerId: number;
   from: { xPx: number; yPx: number };
   box: DOMRect;
+  /** The tile lies on what is scrolled up and down: a finger that goes that way scrolls. A mouse has its wheel for it. */
+  scrolls: boolean;
 }
 
 /** A finger that trembles on a tile is still on it, px beyond its edge. */
 const SLACK_PX = 4;
+/** From where its way is told, px. */
+const SLOP_PX = 8;
 
 const hasLeft = ({ box }: Pressed, { clientX, clientY }: { clientX: number; clientY: number }): boolean =>
   clientX < box.left - SLACK_PX ||
   clientX > box.right + SLACK_PX ||
   clientY < box.top - SLACK_PX ||
   clientY > box.bottom + SLACK_PX;
+
+/** Whether a finger goes more up or down than sideways on what scrolls so; the browser may say so only after it has left. */
+function hasScrolled({ scrolls, from }: Pressed, { clientX, clientY }: { clientX: number; clientY: number }): boolean {
+  const [dx, dy] = [Math.abs(clientX - from.xPx), Math.abs(clientY - from.yPx)];
+  return scrolls && dy > dx && dy > SLOP_PX;
+}
 
 /** Handlers for the tile of a kind; `onCarried` is called when the sketch has taken it over. A tap stays a tap. */
 export function useTileDrag(onCarried: () => void) {
@@ -36,14 +46,18 @@ export function useTileDrag(onCarried: () => void) {
       }
       const { pointerId, clientX, clientY, currentTarget } = event;
       const box = currentTarget.getBoundingClientRect();
-      pressed.current = { kind, pointerId, from: { xPx: clientX, yPx: clientY }, box };
+      const scrolls = event.pointerType !== 'mouse' && getComputedStyle(currentTarget).touchAction !== 'none';
+      pressed.current = { kind, pointerId, from: { xPx: clientX, yPx: clientY }, box, scrolls };
       if (event.pointerType === 'mouse' && event.target instanceof Element) event.target.setPointerCapture?.(pointerId);
     },
     onPointerMove: (event: ReactPointerEvent<HTMLElement>) => {
       const press = pressed.current;
-      if (press === null || press.pointerId !== event.pointerId || !hasLeft(press, event)) return;
-      forget();
-      if (carryToSketch(desk, press.kind, event.nativeEvent, press.from)) onCarried();
+      if (press === null || press.pointerId !== event.pointerId) return;
+      if (hasScrolled(press, event)) forget();
+      else if (hasLeft(press, event)) {
+        forget();
+        if (carryToSketch(desk, press.kind, event.nativeEvent, press.from)) onCarried();
+      }
     },
     onPointerUp: forget,
     onPointerCancel: forget,
