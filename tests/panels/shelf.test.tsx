@@ -126,6 +126,20 @@ describe('more fittings', () => {
     expect(screen.getByRole('button', { name: 'More fittings, Isolating relay in the hand' })).toBeTruthy();
   });
 
+  it('puts the drawer away too once something is taken or begun in it, so that the sheet is in sight', async () => {
+    const { desk } = renderPanel(<Shelf />, examplePlan());
+    const isDrawerOpen = () => screen.getByRole('button', { name: /ools/ }).getAttribute('aria-expanded');
+    for (const begun of ['Draw its outline', 'Cargo from the side', 'Alternator']) {
+      fireEvent.click(screen.getByRole('button', { name: 'Tools' }));
+      const more = await open();
+      expect(isDrawerOpen()).toBe('true');
+      fireEvent.click(more.getByRole('button', { name: begun }));
+      expect(screen.queryByRole('region', { name: 'More fittings' })).toBeNull();
+      expect(isDrawerOpen(), begun).toBe('false');
+    }
+    expect(desk.getState().outlineOf).not.toBeNull();
+  });
+
   it('goes away by Escape and by a press elsewhere, changes nothing, and gives the focus back', async () => {
     const { desk } = renderPanel(<Shelf />, examplePlan());
     const tile = screen.getByRole('button', { name: 'More fittings' });

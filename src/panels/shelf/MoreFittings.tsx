@@ -10,16 +10,18 @@ import { useTileDrag } from './useTileDrag.ts';
 interface MoreFittingsProps {
   placed: FittingKind | null;
   onTake: (kind: FittingKind) => void;
+  /** Something else was begun from here: the sheet is wanted in sight. */
+  onDone: () => void;
   onClose: () => void;
 }
 
 /** The fittings that do not stand on the shelf, by what they do. Not a dialog: the sketch beside it stays in use. */
-export default function MoreFittings({ placed, onTake, onClose }: MoreFittingsProps) {
+export default function MoreFittings({ placed, onTake, onDone, onClose }: MoreFittingsProps) {
   const sheet = useRef<HTMLElement>(null);
   const close = useRef(onClose);
   close.current = onClose;
   const { shelf, fittings, fittingGroups } = words;
-  const drag = useTileDrag(onClose);
+  const drag = useTileDrag(onDone);
 
   useEffect(() => {
     const opener = document.activeElement;
@@ -79,7 +81,7 @@ export default function MoreFittings({ placed, onTake, onClose }: MoreFittingsPr
       ))}
       <fieldset>
         <legend>{words.sheets.addTitle}</legend>
-        <AddSheet onDone={onClose} />
+        <AddSheet onDone={onDone} />
       </fieldset>
     </section>
   );

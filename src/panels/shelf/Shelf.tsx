@@ -74,6 +74,7 @@ export function Shelf() {
               takeKind(desk, kind);
               put();
             }}
+            onDone={put}
             onClose={() => setMoreOpen(false)}
           />
         </Suspense>
