@@ -1,24 +1,11 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
 import { untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { close, openDialog, openList, openWhy, selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** The page as the accessibility checker sees it, in every state that a visitor can bring it to. */
-let browser: Browser;
-let opened: OpenedPage | undefined;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
-
 describe.each(['tablet', 'phone'] as const)('the accessibility checker finds nothing: %s', (screen) => {
   const dialog = (button: Parameters<typeof openDialog>[1], title?: string) => async (user: TouchUser) => {
     if ((await user.page.getByRole('dialog').count()) > 0) await close(user, 'Close');
@@ -55,7 +42,7 @@ describe.each(['tablet', 'phone'] as const)('the accessibility checker finds not
   ];
 
   it('in any state of the page', async () => {
-    opened = await openPage(browser, inject('pageUrl'), screen);
+    const opened = await openForTest(screen);
     await untilText(opened.page, /\d to stop for/);
     const user = new TouchUser(opened);
     const found: Record<string, string[]> = {};

@@ -1,8 +1,8 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { describe, expect, it } from 'vitest';
+import { type OpenedPage, VIEWPORTS } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForAll, openForTest } from './support/opening.ts';
 import { areaMm2, ISO8820_RATINGS_A, ohmPerM, type Size, STOCK } from './support/publishedTables.ts';
 import { headline, number, row, savedText, shownValue, undoButton, undoDepth, untilSaved } from './support/reading.ts';
 import { SAID } from './support/said.ts';
@@ -23,7 +23,6 @@ const CLAD_TO_COPPER = 1 / 0.63;
 /** Half of the last digit of a voltage as it is written. */
 const HALF_DIGIT_V = 0.005;
 
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 /** The plan as it is kept before anything is accepted, and the table as it is read then. */
@@ -127,15 +126,10 @@ async function accepted(name: Other, read: () => Promise<void>): Promise<void> {
   opened.expectClean();
 }
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+openForAll(async (shared) => {
+  opened = shared;
   opened.page.setDefaultTimeout(6000);
   user = new TouchUser(opened);
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 
 describe('alternatives', () => {
@@ -170,7 +164,7 @@ describe('alternatives', () => {
   it.each(['en', 'de'] as const)('have room on every screen for all they say: %s', async (language) => {
     const said = SAID[language];
     // unlike the example this plan has lengths to tape, and with a second battery something to stop for at its fuses
-    const there = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
+    const there = await openForTest('tablet', { locale: language });
     const { page } = there;
     page.setDefaultTimeout(6000);
     const reader = new TouchUser(there);
@@ -198,7 +192,6 @@ describe('alternatives', () => {
     }
     expect(found).toEqual(wanted);
     there.expectClean();
-    await there.close();
   });
 
   it('a thicker feed is the next size of the stock, and loses less by the ratio of the areas', async () => {

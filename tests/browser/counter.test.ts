@@ -2,24 +2,18 @@
  * At a counter, with touch alone: from opening the page to gauge, fuse and alternatives for a vehicle with two
  * amplifiers. The taps are counted by the test.
  */
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, openPage } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { headline, shownValue, undoButton } from './support/reading.ts';
 import { TouchUser } from './support/touch.ts';
 
 const MOST_TAPS = 25;
 
-let browser: Awaited<ReturnType<typeof launchBrowser>>;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-
 it(`gauge, fuse and alternatives for two amplifiers take at most ${MOST_TAPS} taps`, async () => {
-  const opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en' });
+  const opened = await openForTest();
   const user = new TouchUser(opened);
   const { page } = opened;
   let taps = 0;
@@ -58,5 +52,4 @@ it(`gauge, fuse and alternatives for two amplifiers take at most ${MOST_TAPS} ta
   expect(await undoButton(page).getAttribute('aria-label')).toContain('accept an alternative');
   expect(taps).toBeLessThanOrEqual(MOST_TAPS);
   opened.expectClean();
-  await opened.close();
 });

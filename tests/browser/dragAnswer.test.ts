@@ -1,26 +1,21 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { type FigureLabel, figure, headline, metres, shownValue, undoDepth } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** What the page says of the place under a finger that has not lifted is what it says once the thing is left there. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened = await openForTest();
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
 });
-afterEach(() => opened.close());
 
 const LABELS: readonly FigureLabel[] = ['Feed conductor', 'Main fuse', 'Worst drop', 'Longest unprotected'];
 /** What works drafts out beside the page. */

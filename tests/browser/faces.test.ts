@@ -1,8 +1,8 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { describe, expect, it } from 'vitest';
+import { type OpenedPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, textOf, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { headline } from './support/reading.ts';
 import { TouchUser } from './support/touch.ts';
 
@@ -10,19 +10,13 @@ import { TouchUser } from './support/touch.ts';
  * The screen turned to a customer and to a class, and for each hand, switched by touch on one page (the lights:
  * lights.test.ts). The example has one thing to stop for: its first fuse is twice as far from the battery as it may be.
  */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+openForAll(async (shared) => {
+  opened = shared;
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 
 /** Chooses in the view dialog. */

@@ -1,11 +1,11 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { middleOf } from '../support/finger.ts';
 import { drawn, readRecords, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { areaMm2, STOCK } from './support/publishedTables.ts';
 import {
   type FigureLabel,
@@ -23,7 +23,6 @@ import { TouchUser } from './support/touch.ts';
 import { readWhy, workOut } from './support/whys.ts';
 
 /** What a newcomer meets: the example with its answer, the reasons behind it, and a page that loses nothing. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 let example: string;
@@ -31,16 +30,13 @@ let example: string;
 const EXAMPLE_NAME = 'Carnival sound van';
 
 beforeAll(async () => {
-  browser = await launchBrowser();
   example = await (await fetch(new URL('demo.plan.json', inject('pageUrl')))).text();
 });
-afterAll(() => browser.close());
 beforeEach(async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened = await openForTest();
   user = new TouchUser(opened);
   await untilText(opened.page, /\d to stop for/);
 });
-afterEach(() => opened.close());
 
 const planName = (): Promise<string> => opened.page.getByRole('textbox', { name: 'Plan name' }).inputValue();
 

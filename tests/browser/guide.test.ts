@@ -1,26 +1,15 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, inject, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { VIEWPORTS } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { savedText, undoDepth, untilSaved } from './support/reading.ts';
 import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
-let browser: Browser;
-let opened: OpenedPage | undefined;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
-
 it('a first plan step by step, left at any moment, and trade words explained in place', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  const opened = await openForTest();
   const { page, finger } = opened;
   const user = new TouchUser(opened);
   await untilText(page, /\d to stop for/);
@@ -68,7 +57,7 @@ it('a first plan step by step, left at any moment, and trade words explained in 
 }, 60_000);
 
 it('every step by touch to the end; left at each, it changes nothing and is taken up where it was', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  const opened = await openForTest();
   opened.page.setDefaultTimeout(6000);
   const { page, finger } = opened;
   const user = new TouchUser(opened);
@@ -144,7 +133,7 @@ it('every step by touch to the end; left at each, it changes nothing and is take
 }, 90_000);
 
 it('on a phone, asked for in the answer pulled up, comes into sight: the answer is lowered', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'phone');
+  const opened = await openForTest('phone');
   const { page } = opened;
   const user = new TouchUser(opened);
   await untilText(page, /\d to stop for/);

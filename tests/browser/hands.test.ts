@@ -1,26 +1,15 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { middleOf, type Place } from '../support/finger.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { undoDepth } from './support/reading.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** What a hand does on the glass beside tapping and dragging: loupe, long press, a tile dragged off the shelf. */
-let browser: Browser;
-let opened: OpenedPage | undefined;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
 async function open(screen: 'tablet' | 'phone'): Promise<OpenedPage> {
-  opened = await openPage(browser, inject('pageUrl'), screen);
+  const opened = await openForTest(screen);
   await untilText(opened.page, '1 to stop for');
   await drawn(opened.page);
   return opened;

@@ -1,11 +1,11 @@
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { axe, COLOUR_RULES } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { type OpenedPage, openPage } from '../support/browser.ts';
 import { clipped, crowded, overlaps, sidewaysScroll, smallTargets, torn } from '../support/layout.ts';
 import { readRecords, untilText } from '../support/reading.ts';
+import { sharedBrowser } from './support/opening.ts';
 
 /**
  * The checks that the other browser tests rely on find the faults they are there for: each is shown a page with the
@@ -17,22 +17,20 @@ const server = createServer((request, response) => {
   response.writeHead(found ? 200 : 404, { 'content-type': 'text/html' }).end(found ? BLANK : '');
 });
 let url = '';
-let browser: Browser;
 let opened: OpenedPage | undefined;
 
 beforeAll(async () => {
   await new Promise<void>((done) => server.listen(0, '127.0.0.1', done));
   url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
-  browser = await launchBrowser();
 });
 afterAll(async () => {
-  await browser.close();
+  await opened?.close();
   server.close();
 });
 
 /** Opens a blank page for its origin where none is open, then shows `body` in its place. */
 async function show(body: string, head = ''): Promise<OpenedPage> {
-  opened ??= await openPage(browser, url, 'tablet');
+  opened ??= await openPage(await sharedBrowser(), url, 'tablet');
   await opened.page.setContent(
     `<!doctype html><html lang="en"><head><title>Planted</title><meta name="viewport" content="width=device-width">
      <link rel="icon" href="data:,"><style>body { margin: 0 } button { position: absolute; width: 60px; height: 60px }

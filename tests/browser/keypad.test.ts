@@ -1,25 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { describe, expect, it } from 'vitest';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { savedText, untilSaved } from './support/reading.ts';
 import { selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
-let browser: Browser;
-let opened: OpenedPage | undefined;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
-
 /** A run selected, and the keypad open for its length. */
 async function withKeypad(screen: 'tablet' | 'phone') {
-  opened = await openPage(browser, inject('pageUrl'), screen);
+  const opened = await openForTest(screen);
   const user = new TouchUser(opened);
   await untilText(user.page, /\d to stop for/);
   await selectFirst(user, 'Runs');

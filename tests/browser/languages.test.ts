@@ -1,27 +1,26 @@
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { type OpenedPage, VIEWPORTS } from '../support/browser.ts';
 import { middleOf } from '../support/finger.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** Languages, chosen by touch in the view dialog on the example; its names stay as they were given. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en-US' });
-  user = new TouchUser(opened);
-  await untilText(opened.page, '1 to stop for');
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
-});
+openForAll(
+  async (shared) => {
+    opened = shared;
+    user = new TouchUser(opened);
+    await untilText(opened.page, '1 to stop for');
+  },
+  'tablet',
+  { locale: 'en-US' },
+);
 
 const pageText = () => user.page.evaluate(() => document.body.innerText);
 const language = () => user.page.evaluate(() => document.documentElement.lang);

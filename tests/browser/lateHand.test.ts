@@ -1,7 +1,8 @@
-import type { Browser, Locator, Route } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Locator, Route } from 'playwright-core';
+import { beforeEach, describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { undoDepth } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { TouchUser } from './support/touch.ts';
@@ -10,7 +11,6 @@ import { TouchUser } from './support/touch.ts';
  * What takes hold of things on the sketch comes after the first picture. What a finger does before that, on a slow line
  * or after a failure, has its effect when it comes.
  */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
@@ -23,17 +23,12 @@ const HOME: At = { xM: 0.55, yM: 1.4 };
 const AWAY: At = { xM: 0.75, yM: 1.2 };
 const SNAP_M = 0.06;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened = await openForTest();
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
   await user.learn('Engine bay');
 });
-afterEach(() => opened.close());
 
 /** Opens the page again, as far as it comes without its hand. */
 async function openAgain(answer: (route: Route) => Promise<void>): Promise<void> {

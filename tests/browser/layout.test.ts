@@ -1,9 +1,9 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, inject, it } from 'vitest';
+import { expect, inject, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { SAID, type Said } from './support/said.ts';
 import { openFile } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
@@ -14,17 +14,6 @@ import { longWalk, ownWalk, shortWalk } from './support/walk.ts';
  * by a finger: with the example in English and in German, and with names as long as a plan may hold. One page is walked
  * through its states and brought to every size in each; the tests of phone and projector by themselves are elsewhere.
  */
-let browser: Browser;
-let opened: OpenedPage | undefined;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
 const LONGEST_NAME = 200;
 
@@ -88,7 +77,7 @@ it.each([
   { timeout: 240_000 },
   async ({ language, walk, ownScreens }) => {
     // the finger tests every screen alike: a projector is hung beside a touch screen as well
-    opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
+    const opened = await openForTest('tablet', { locale: language });
     const user = new TouchUser(opened);
     const said = SAID[language];
     await untilText(user.page, said.oneToStopFor);
@@ -114,7 +103,7 @@ it.each([
 );
 
 it('names of 200 characters', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  const opened = await openForTest();
   const user = new TouchUser(opened);
   await openFile(user, 'long.plan.json', withLongNames(await example()));
   await untilText(user.page, /is open\.$/m);

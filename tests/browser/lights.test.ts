@@ -1,9 +1,9 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, inject, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { axe, COLOUR_RULES } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { SAID } from './support/said.ts';
 import { TouchUser } from './support/touch.ts';
 
@@ -12,17 +12,6 @@ import { TouchUser } from './support/touch.ts';
  * tried on paper, and in sun and dark the rules of colour. That the view dialog brings a light is tested in
  * faces.test.ts; here it is set on the root, where style sheets see it.
  */
-let browser: Browser;
-let opened: OpenedPage | undefined;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
 const LIGHTS = ['sun', 'dark', 'paper'] as const;
 
@@ -59,7 +48,7 @@ it.each([
   { language: 'en-GB', words: SAID.en },
   { language: 'de', words: SAID.de },
 ] as const)('every face in every light: $language', async ({ language, words }) => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: language });
+  const opened = await openForTest('tablet', { locale: language });
   const { page } = opened;
   const user = new TouchUser(opened);
   await untilText(page, words.oneToStopFor);

@@ -3,10 +3,10 @@
  * the first bytes. `npm test` tries some, the long form 2,000.
  */
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { launchBrowser, openPage } from '../support/browser.ts';
+import { expect, it } from 'vitest';
 import { drawn, untilText } from '../support/reading.ts';
 import { Monkey } from './support/monkey.ts';
+import { openForTest } from './support/opening.ts';
 import { savedText, undoButton, undoDepth, untilSaved } from './support/reading.ts';
 import { TouchUser } from './support/touch.ts';
 
@@ -25,16 +25,10 @@ async function settled(page: Page): Promise<string> {
   return (await savedText(page)) ?? '';
 }
 
-let browser: Awaited<ReturnType<typeof launchBrowser>>;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-
 it(
   `${GESTURES} gestures at random leave a plan that opens again, and undo leads back to its first bytes`,
   async () => {
-    const opened = await openPage(browser, inject('pageUrl'), 'tablet');
+    const opened = await openForTest();
     const user = new TouchUser(opened);
     const { page } = opened;
     const log: string[] = [];
@@ -78,8 +72,6 @@ it(
       throw new Error(`After ${log.length} gestures, the last: ${log.slice(-6).join('; ')}\n${String(error)}`, {
         cause: error,
       });
-    } finally {
-      await opened.close();
     }
   },
   IS_LONG ? 900_000 : 90_000,

@@ -1,7 +1,8 @@
 /** The two panes: on every wide screen both, and in the bay's the stretch that nothing protects is as long as thumbs need. */
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
-import { launchBrowser, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import { expect, it } from 'vitest';
+import { VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { headline, metres, untilSaved } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { openDialog } from './support/screens.ts';
@@ -9,12 +10,6 @@ import { type PaneName, TouchUser } from './support/touch.ts';
 
 /** Two fingertips of an ordinary hand, css px: one holds the fuse, one stays beside it. */
 const TWO_TIPS_PX = 88;
-
-let browser: Awaited<ReturnType<typeof launchBrowser>>;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 
 it.each<[ViewportName, number]>([
   ['tablet', 2],
@@ -24,79 +19,71 @@ it.each<[ViewportName, number]>([
 ])(
   '%s shows %i of the panes, and the stretch from source to fuse two fingertips long in the bay',
   async (size, panes) => {
-    const opened = await openPage(browser, inject('pageUrl'), size, { locale: 'en' });
-    try {
-      const user = new TouchUser(opened);
-      const { page } = user;
-      await untilText(page, '1 to stop for');
-      await drawn(page);
-      const { width, height } = VIEWPORTS[size];
-      const boxes = await page.locator('.sketch-pane').evaluateAll((all) =>
-        all.map((pane) => {
-          const { left, top, right, bottom } = pane.getBoundingClientRect();
-          return { left, top, right, bottom };
-        }),
-      );
-      expect(boxes).toHaveLength(panes);
-      for (const { left, top, right, bottom } of boxes) {
-        expect(Math.min(left, top)).toBeGreaterThanOrEqual(0);
-        expect(right).toBeLessThanOrEqual(width);
-        expect(bottom).toBeLessThanOrEqual(height);
-        expect(Math.min(right - left, bottom - top)).toBeGreaterThan(160);
-      }
-      // of a tablet held upright the upper three fifths are the sketch's, the rest is under the thumb
-      if (size === 'tabletPortrait') {
-        const sketchPx = (await page.locator('.sketch').boundingBox())?.height ?? Number.NaN;
-        expect(sketchPx / height).toBeGreaterThan(0.55);
-        expect(sketchPx / height).toBeLessThan(0.65);
-      }
-      // what the scale bar of the bay says, times the length beside the stripe
-      const scale = user.pane('Engine bay').locator('..').locator('.sketch-scale');
-      const barPx = (await scale.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
-      const pxPerM = barPx / metres(await scale.innerText());
-      const stretchM = metres(await page.locator('.sketch-label[data-kind="hazard"]').first().innerText());
-      expect(stretchM).toBeCloseTo(0.919, 3);
-      expect(stretchM * pxPerM).toBeGreaterThan(TWO_TIPS_PX);
-      opened.expectClean();
-    } finally {
-      await opened.close();
+    const opened = await openForTest(size);
+    const user = new TouchUser(opened);
+    const { page } = user;
+    await untilText(page, '1 to stop for');
+    await drawn(page);
+    const { width, height } = VIEWPORTS[size];
+    const boxes = await page.locator('.sketch-pane').evaluateAll((all) =>
+      all.map((pane) => {
+        const { left, top, right, bottom } = pane.getBoundingClientRect();
+        return { left, top, right, bottom };
+      }),
+    );
+    expect(boxes).toHaveLength(panes);
+    for (const { left, top, right, bottom } of boxes) {
+      expect(Math.min(left, top)).toBeGreaterThanOrEqual(0);
+      expect(right).toBeLessThanOrEqual(width);
+      expect(bottom).toBeLessThanOrEqual(height);
+      expect(Math.min(right - left, bottom - top)).toBeGreaterThan(160);
     }
+    // of a tablet held upright the upper three fifths are the sketch's, the rest is under the thumb
+    if (size === 'tabletPortrait') {
+      const sketchPx = (await page.locator('.sketch').boundingBox())?.height ?? Number.NaN;
+      expect(sketchPx / height).toBeGreaterThan(0.55);
+      expect(sketchPx / height).toBeLessThan(0.65);
+    }
+    // what the scale bar of the bay says, times the length beside the stripe
+    const scale = user.pane('Engine bay').locator('..').locator('.sketch-scale');
+    const barPx = (await scale.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
+    const pxPerM = barPx / metres(await scale.innerText());
+    const stretchM = metres(await page.locator('.sketch-label[data-kind="hazard"]').first().innerText());
+    expect(stretchM).toBeCloseTo(0.919, 3);
+    expect(stretchM * pxPerM).toBeGreaterThan(TWO_TIPS_PX);
+    opened.expectClean();
   },
 );
 
 it.each<ViewportName>(['tablet', 'tabletPortrait', 'projector'])(
   '%s has every pane where it was when a tool is taken up, and what to do with it below them',
   async (size) => {
-    const opened = await openPage(browser, inject('pageUrl'), size, { locale: 'en', hasTouch: true });
-    try {
-      const user = new TouchUser(opened);
-      const { page } = user;
-      const boxes = () =>
-        page.locator('.sketch-pane').evaluateAll((all) =>
-          all.map((pane) => {
-            const { left, top, right, bottom } = pane.getBoundingClientRect();
-            return [left, top, right, bottom];
-          }),
-        );
-      await untilText(page, 'Tap to select, drag to move.');
+    const opened = await openForTest(size, { hasTouch: true });
+    const user = new TouchUser(opened);
+    const { page } = user;
+    const boxes = () =>
+      page.locator('.sketch-pane').evaluateAll((all) =>
+        all.map((pane) => {
+          const { left, top, right, bottom } = pane.getBoundingClientRect();
+          return [left, top, right, bottom];
+        }),
+      );
+    await untilText(page, 'Tap to select, drag to move.');
+    await drawn(page);
+    const before = await boxes();
+    for (const [tile, group, says] of [
+      ['Fuse', 'Fittings', 'Fuse: tap where it goes.'],
+      ['Run', 'The hand', 'Tap where the run starts.'],
+      ['Move', 'The hand', 'Tap to select, drag to move.'],
+    ] as const) {
+      await user.take(tile, group);
+      await untilText(page, says);
       await drawn(page);
-      const before = await boxes();
-      for (const [tile, group, says] of [
-        ['Fuse', 'Fittings', 'Fuse: tap where it goes.'],
-        ['Run', 'The hand', 'Tap where the run starts.'],
-        ['Move', 'The hand', 'Tap to select, drag to move.'],
-      ] as const) {
-        await user.take(tile, group);
-        await untilText(page, says);
-        await drawn(page);
-        expect(await boxes()).toEqual(before);
-        const hint = await page.getByText(says).boundingBox();
-        expect(hint?.y).toBeGreaterThanOrEqual(Math.max(...before.map(([, , , bottom]) => bottom ?? 0)));
-      }
-      opened.expectClean();
-    } finally {
-      await opened.close();
+      expect(await boxes()).toEqual(before);
+      const hint = await page.getByText(says).boundingBox();
+      expect(hint?.y).toBeGreaterThanOrEqual(Math.max(...before.map(([, , , bottom]) => bottom ?? 0)));
     }
+    opened.expectClean();
   },
 );
 
@@ -149,47 +136,43 @@ it.each<[vehicle: string, battery: string, drive: string, pane: PaneName]>([
   ['Hatchback', 'Under a seat', 'Left-hand drive', 'Around the battery'],
   ['Panel van', 'At the rear', 'Right-hand drive', 'Around the battery'],
 ])('%s, battery %s, %s: the stretch that is proposed has room for two thumbs', async (vehicle, place, drive, name) => {
-  const opened = await openPage(browser, inject('pageUrl'), 'tablet');
-  try {
-    const user = new TouchUser(opened);
-    const { page } = user;
-    await proposed(user, vehicle, place, drive);
-    const before = await untilKept(user, () => true);
-    const pane = user.pane(name).locator('..');
-    const inPane = async () => {
-      const box = await pane.boundingBox();
-      if (box === null) throw new Error(`${name} is not to be seen.`);
-      return box;
-    };
-    for (const size of ['projector', 'tabletPortrait', 'tablet'] as const) {
-      await page.setViewportSize(VIEWPORTS[size]);
-      await drawn(page);
-      await drawn(page);
-      const barPx = (await pane.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
-      const pxPerM = barPx / metres(await pane.locator('.sketch-scale').innerText());
-      expect([size, lengthM(before) * pxPerM >= TWO_TIPS_PX - 0.5]).toEqual([size, true]);
-      for (const label of ['Battery', 'Main fuse']) {
-        expect(await pane.locator('.sketch-label').getByText(label, { exact: true }).count()).toBe(1);
-      }
+  const opened = await openForTest();
+  const user = new TouchUser(opened);
+  const { page } = user;
+  await proposed(user, vehicle, place, drive);
+  const before = await untilKept(user, () => true);
+  const pane = user.pane(name).locator('..');
+  const inPane = async () => {
+    const box = await pane.boundingBox();
+    if (box === null) throw new Error(`${name} is not to be seen.`);
+    return box;
+  };
+  for (const size of ['projector', 'tabletPortrait', 'tablet'] as const) {
+    await page.setViewportSize(VIEWPORTS[size]);
+    await drawn(page);
+    await drawn(page);
+    const barPx = (await pane.locator('.sketch-scale-bar').boundingBox())?.width ?? Number.NaN;
+    const pxPerM = barPx / metres(await pane.locator('.sketch-scale').innerText());
+    expect([size, lengthM(before) * pxPerM >= TWO_TIPS_PX - 0.5]).toEqual([size, true]);
+    for (const label of ['Battery', 'Main fuse']) {
+      expect(await pane.locator('.sketch-label').getByText(label, { exact: true }).count()).toBe(1);
     }
-
-    await user.learn(name);
-    const spots = [user.spot(before.battery, name), user.spot(before.fuse, name)] as const;
-    const { x, y, width, height } = await inPane();
-    for (const spot of spots) {
-      expect(Math.min(spot.x - x, spot.y - y, x + width - spot.x, y + height - spot.y)).toBeGreaterThan(44);
-    }
-    const [battery, fuse] = spots;
-    expect(Math.hypot(fuse.x - battery.x, fuse.y - battery.y)).toBeGreaterThan(TWO_TIPS_PX - 1);
-    // to a third of the way, which is within 10 cm of the battery
-    const near = { x: battery.x + (fuse.x - battery.x) / 3, y: battery.y + (fuse.y - battery.y) / 3 };
-    await user.tap(user.button('Snap'));
-    await opened.finger.drag(fuse, near);
-    const after = await untilKept(user, (stretch) => lengthM(stretch) < 0.1);
-    expect(after.battery).toEqual(before.battery);
-    expect(lengthM(after)).toBeGreaterThan(0.05);
-    opened.expectClean();
-  } finally {
-    await opened.close();
   }
+
+  await user.learn(name);
+  const spots = [user.spot(before.battery, name), user.spot(before.fuse, name)] as const;
+  const { x, y, width, height } = await inPane();
+  for (const spot of spots) {
+    expect(Math.min(spot.x - x, spot.y - y, x + width - spot.x, y + height - spot.y)).toBeGreaterThan(44);
+  }
+  const [battery, fuse] = spots;
+  expect(Math.hypot(fuse.x - battery.x, fuse.y - battery.y)).toBeGreaterThan(TWO_TIPS_PX - 1);
+  // to a third of the way, which is within 10 cm of the battery
+  const near = { x: battery.x + (fuse.x - battery.x) / 3, y: battery.y + (fuse.y - battery.y) / 3 };
+  await user.tap(user.button('Snap'));
+  await opened.finger.drag(fuse, near);
+  const after = await untilKept(user, (stretch) => lengthM(stretch) < 0.1);
+  expect(after.battery).toEqual(before.battery);
+  expect(lengthM(after)).toBeGreaterThan(0.05);
+  opened.expectClean();
 });

@@ -1,25 +1,19 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { drawn, readRecords, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { headline, untilSaved } from './support/reading.ts';
 import { close, openDialog } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** A plan for each vehicle that is offered, and what can be done with the plans kept, by touch on one page. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+openForAll(async (shared) => {
+  opened = shared;
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 
 const planName = () => user.page.getByLabel('Plan name', { exact: true }).inputValue();

@@ -1,28 +1,23 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { expect, inject, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS } from '../support/browser.ts';
+import { type OpenedPage, VIEWPORTS } from '../support/browser.ts';
 import { middleOf, type Place } from '../support/finger.ts';
 import { overlaps, smallTargets } from '../support/layout.ts';
 import { drawn, textOf, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { headline, metres, savedText, undoButton, undoDepth, untilSaved } from './support/reading.ts';
 import { SAID } from './support/said.ts';
 import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 import { ownWalk } from './support/walk.ts';
 
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-
 /** Until a tap on what can be done counts: one that comes too soon was meant for what stood there before. */
 const settled = (page: Page): Promise<void> => page.locator('.sketch-propose:not([data-quiet])').waitFor();
 
 /** A hatchback with a battery and two amplifiers, told and joined by nothing. */
 async function placed(): Promise<{ opened: OpenedPage; user: TouchUser; on: (x: number, y: number) => Place }> {
-  const opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  const opened = await openForTest();
   const user = new TouchUser(opened);
   const { page } = user;
   const { finger } = opened;
@@ -125,7 +120,6 @@ it('proposes a feed for what is placed: bent, refused in part, accepted, each st
   await user.tap(page.getByRole('button', { name: /^Undo: propose/ }));
   await page.getByRole('button', { name: 'Propose feed' }).waitFor();
   await opened.expectClean();
-  await opened.close();
 }, 60_000);
 
 it('keeps what is proposed, and what was entered on it, over a reload; a double tap refuses none of it', async () => {
@@ -153,7 +147,6 @@ it('keeps what is proposed, and what was entered on it, over a reload; a double 
   await openRun();
   expect(await user.field(/^Taped length/).inputValue()).toBe(taped);
   await opened.expectClean();
-  await opened.close();
 }, 60_000);
 
 it('accepts one part alone, and a bent run as it was bent; each is taken back to the byte', async () => {
@@ -226,7 +219,6 @@ it('accepts one part alone, and a bent run as it was bent; each is taken back to
   expect(await undoDepth(page)).toBe(depth);
   expect(await bendFields()).toEqual(bend);
   opened.expectClean();
-  await opened.close();
 }, 90_000);
 
 /** The example with nothing but its battery and amplifiers, each of which asks for more than one battery gives. */
@@ -244,7 +236,7 @@ it.each([
   ['en-GB', 'Left to settle', SAID.en],
   ['de', 'Offen bleib', SAID.de],
 ] as const)('all that is said of a proposal is read by thumb on a phone: %s', async (locale, left, said) => {
-  const opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale });
+  const opened = await openForTest('tablet', { locale });
   const { page, finger } = opened;
   const user = new TouchUser(opened);
   const unfed = { name: 'unfed.plan.json', buffer: Buffer.from(await tooMuch()) };
@@ -289,5 +281,4 @@ it.each([
     expect(await overlaps(page), screen).toEqual([]);
   }
   opened.expectClean();
-  await opened.close();
 });

@@ -1,27 +1,17 @@
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { VIEWPORTS, type ViewportName } from '../support/browser.ts';
 import { clipped, layoutFaults, overlaps } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { SAID } from './support/said.ts';
 import { openDialog, selectFirst } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** What has to keep its room on a small screen: the verdict, the keys, the state of saving, and what a message must not cover. */
-let browser: Browser;
-let opened: OpenedPage | undefined;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
 async function visit(screen: ViewportName, locale: 'en' | 'de' = 'en'): Promise<TouchUser> {
-  opened = await openPage(browser, inject('pageUrl'), screen, { locale });
+  const opened = await openForTest(screen, { locale });
   await untilText(opened.page, SAID[locale].oneToStopFor);
   return new TouchUser(opened);
 }
@@ -309,7 +299,7 @@ describe('a length in feet', () => {
     );
 
   async function visitInFeet(screen: ViewportName): Promise<TouchUser> {
-    opened = await openPage(browser, inject('pageUrl'), screen, { locale: 'en-US' });
+    const opened = await openForTest(screen, { locale: 'en-US' });
     await untilText(opened.page, SAID.en.oneToStopFor);
     return new TouchUser(opened);
   }

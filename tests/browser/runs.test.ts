@@ -1,16 +1,15 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import type { Finger, Place } from '../support/finger.ts';
 import { Pen } from '../support/pen.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { metres, row, savedText, shownValue, undoButton, undoDepth, untilSaved } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { openDialog } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** A run drawn free-hand, bent, led elsewhere and taped, and all that breaks off a gesture, by touch and by pen on one page. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
@@ -27,9 +26,8 @@ const STRAIGHT_M = Math.hypot(2, 1);
 /** The plan with its fittings alone, then with the bent run: what every test begins and ends with. */
 let begun: { readonly text: string; readonly depth: number };
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+openForAll(async (shared) => {
+  opened = shared;
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
   await user.tap(user.button('New plan'));
@@ -42,10 +40,6 @@ beforeAll(async () => {
   await user.place({ kind: 'Amplifier', at: AMPLIFIER }, PANE);
   await user.place({ kind: 'Ground point', at: GROUND }, PANE);
   await begin();
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 beforeEach(async () => {
   await user.take('Move', 'The hand');

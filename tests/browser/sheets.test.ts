@@ -1,28 +1,23 @@
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Locator } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import type { Place } from '../support/finger.ts';
 import { layoutFaults } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { metres, shownValue, undoButton } from './support/reading.ts';
 import { selectInList } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
 
 /** A cable over two sheets, and an outline of one's own, by touch on one page. */
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet', { locale: 'en' });
+openForAll(async (shared) => {
+  opened = shared;
   opened.page.setDefaultTimeout(20_000);
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 
 /** A place of a sheet. */

@@ -1,8 +1,8 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import { describe, expect, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import type { Place } from '../support/finger.ts';
 import { drawn, untilText } from '../support/reading.ts';
+import { openForAll } from './support/opening.ts';
 import { metres, savedText, untilSaved } from './support/reading.ts';
 import type { At } from './support/route.ts';
 import { type PaneName, TouchUser } from './support/touch.ts';
@@ -15,13 +15,11 @@ const [FEED, RETURN] = ['First cable', 'Second cable'] as const;
 /** Half of a lane: the way from the line that both share to either of them, px. */
 const ASIDE_PX = 11;
 
-let browser: Browser;
 let opened: OpenedPage;
 let user: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+openForAll(async (shared) => {
+  opened = shared;
   user = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
   await user.tap(user.button('New plan'));
@@ -37,10 +35,6 @@ beforeAll(async () => {
   await cable(['negative', 'ground'], RETURN);
   await user.take('Move', 'The hand');
   await drawn(user.page);
-});
-afterAll(async () => {
-  await opened.close();
-  await browser.close();
 });
 
 const heading = () => user.page.getByRole('region', { name: 'Selected' }).getByRole('heading', { level: 2 });

@@ -1,12 +1,13 @@
-import type { Browser, BrowserContextOptions } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, describe, expect, inject, it } from 'vitest';
+import type { BrowserContextOptions } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { axe } from '../support/axe.ts';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { OpenedPage } from '../support/browser.ts';
 import type { Finger } from '../support/finger.ts';
 import { textOf, untilText } from '../support/reading.ts';
 import { answerByHand } from './support/byHand.ts';
 import { drawRoute, PLAN_NAME } from './support/draw.ts';
 import { KeyboardUser } from './support/keyboard.ts';
+import { openForTest } from './support/opening.ts';
 import {
   figure,
   headline,
@@ -28,18 +29,8 @@ import { typeRoute } from './support/type.ts';
  * compared with figures worked out from published tables (support/publishedTables.ts names each). Nothing of the
  * page's code takes part. The same plan comes of typing it into the list beside the sketch.
  */
-let browser: Browser;
-let opened: OpenedPage | undefined;
+let opened: OpenedPage;
 let user: TouchUser;
-
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
-afterEach(async () => {
-  await opened?.close();
-  opened = undefined;
-});
 
 /** What the first test has drawn, as the browser keeps it, and where things were on the screen. */
 let kept: {
@@ -50,7 +41,7 @@ let kept: {
 
 /** A later visit to the drawn plan on the same screen, with nothing in its history. */
 async function openAgain(): Promise<void> {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet', { storageState: kept.state });
+  opened = await openForTest('tablet', { storageState: kept.state });
   user = new TouchUser(opened, kept.places);
   await untilText(user.page, 'Provisional: 7 lengths to tape');
   expect(await user.page.title()).toContain(PLAN_NAME);
@@ -64,7 +55,7 @@ const between = (from: At, to: At, share: number): At => ({
 
 describe('a plan drawn by touch', () => {
   it('says what the published tables say', async () => {
-    opened = await openPage(browser, inject('pageUrl'), 'tablet');
+    opened = await openForTest();
     user = new TouchUser(opened);
     const text = await drawRoute(user);
     const { page } = user;
@@ -117,7 +108,7 @@ describe('a plan drawn by touch', () => {
 
 describe('the same plan typed into the list by keyboard alone', () => {
   it('has the bytes of the drawn one but for ids, and the accessibility checker finds nothing', async () => {
-    opened = await openPage(browser, inject('pageUrl'), 'tablet', { hasTouch: false, isMobile: false });
+    opened = await openForTest('tablet', { hasTouch: false, isMobile: false });
     const typed = await typeRoute(new KeyboardUser(opened.page));
     expect(withoutIds(typed)).toBe(withoutIds(kept.text));
     await untilText(opened.page, 'Provisional: 7 lengths to tape');
@@ -158,7 +149,7 @@ describe('while a finger drags the fuse', () => {
     expect(await undoDepth(page)).toBe(depth);
     await untilSaved(page, (text) => text === kept.text);
     expect(await shownValue(page, 'Longest unprotected')).toBe(`${Math.round(UNPROTECTED_M * 100)} cm`);
-    opened?.expectClean();
+    opened.expectClean();
   });
 
   it.each<[what: string, happens: (finger: Finger) => Promise<void>]>([
@@ -203,7 +194,7 @@ describe('while a finger drags the fuse', () => {
     await user.tap(user.button('Fit'));
     await finger.tap(user.spot(placeOf('Main fuse'), 'Engine bay'));
     expect(await user.placeInFields()).toEqual(placeOf('Main fuse'));
-    opened?.expectClean();
+    opened.expectClean();
   });
 });
 
@@ -228,7 +219,7 @@ it('the fuse slid on past the pass-through stays in its cable, and all of that b
   expect(await undoDepth(page)).toBe(depth + 1);
   await user.tap(user.button(/^Undo:/));
   await untilSaved(page, (text) => text === kept.text);
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('a pinch zooms, and leaves the plan alone', async () => {
@@ -248,7 +239,7 @@ it('a pinch zooms, and leaves the plan alone', async () => {
   // what was between the fingers has stayed there
   expect(user.spot({ xM: 1.8, yM: 1.4 }, 'Whole vehicle').x).toBeCloseTo(middle.x, 0);
   expect(user.spot({ xM: 1.8, yM: 1.4 }, 'Whole vehicle').y).toBeCloseTo(middle.y, 0);
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('a fuse dropped onto a run splits it, and deleting the fuse joins it again', async () => {
@@ -269,7 +260,7 @@ it('a fuse dropped onto a run splits it, and deleting the fuse joins it again', 
   expect(await length('Pass-through to distribution block')).toBeCloseTo(1.9, 6);
   const joined = await untilSaved(page, (text) => !text.includes('"name": "Fuse"'));
   expect(withoutIds(joined)).toBe(withoutIds(kept.text));
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('the end of a run dragged to another terminal leads there, and back with undo', async () => {
@@ -291,7 +282,7 @@ it('the end of a run dragged to another terminal leads there, and back with undo
 
   await user.tap(user.button(/^Undo:/));
   await untilSaved(page, (text) => text === kept.text);
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('what is dragged to the edge of a pane takes the sheet along, and comes to lie beyond what was in sight', async () => {
@@ -315,7 +306,7 @@ it('what is dragged to the edge of a pane takes the sheet along, and comes to li
   expect((await user.placeInFields()).xM).toBeGreaterThan(edgeXM);
   await user.tap(user.button(/^Undo:/));
   await untilSaved(page, (text) => text === kept.text);
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('wrong input is answered with what is wrong, and changes nothing', async () => {
@@ -334,11 +325,11 @@ it('wrong input is answered with what is wrong, and changes nothing', async () =
   await untilText(page, 'From the nose: this is not a length. Write it like 1.5 m, 160 cm or 5 ft 3 1/2 in.');
   expect(await undoDepth(page)).toBe(depth);
   expect(await savedText(page)).toBe(kept.text);
-  opened?.expectClean();
+  opened.expectClean();
 });
 
 it('on a phone, a fuse brought back to where it was is where it was, though the sheet below has grown', async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'phone');
+  opened = await openForTest('phone');
   user = new TouchUser(opened);
   const { page } = opened;
   const { finger } = opened;

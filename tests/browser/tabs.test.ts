@@ -1,8 +1,9 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, it } from 'vitest';
-import { launchBrowser, type OpenedPage, openPage } from '../support/browser.ts';
+import type { Page } from 'playwright-core';
+import { beforeEach, expect, inject, it } from 'vitest';
+import type { OpenedPage } from '../support/browser.ts';
 import { Finger } from '../support/finger.ts';
 import { drawn, readRecords, untilText } from '../support/reading.ts';
+import { openForTest } from './support/opening.ts';
 import { undoDepth, untilSaved } from './support/reading.ts';
 import { close, openDialog } from './support/screens.ts';
 import { TouchUser } from './support/touch.ts';
@@ -10,17 +11,12 @@ import { TouchUser } from './support/touch.ts';
 /** One plan in two tabs of one browser: neither overwrites the other, and both states stay to be opened. */
 const TOLD = 'Another tab changed this plan. What you do here is kept as a plan of its own.';
 
-let browser: Browser;
 let opened: OpenedPage;
 let first: TouchUser;
 let second: TouchUser;
 
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
 beforeEach(async () => {
-  opened = await openPage(browser, inject('pageUrl'), 'tablet');
+  opened = await openForTest();
   first = new TouchUser(opened);
   await untilText(opened.page, '1 to stop for');
   // the first change makes the example a plan of one's own
@@ -32,7 +28,6 @@ beforeEach(async () => {
   second = new TouchUser({ ...opened, page, finger: await Finger.on(page) });
   expect(await nameIn(page)).toBe('Shared');
 });
-afterEach(() => opened.close());
 
 const nameIn = (page: Page) => page.getByLabel('Plan name', { exact: true }).inputValue();
 const rename = (user: TouchUser, name: string) => user.write(user.page.getByLabel('Plan name', { exact: true }), name);
