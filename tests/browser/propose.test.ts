@@ -119,7 +119,7 @@ it('proposes a feed for what is placed: bent, refused in part, accepted, each st
   expect(await undoDepth(page)).toBe(depth);
   await user.tap(page.getByRole('button', { name: /^Undo: propose/ }));
   await page.getByRole('button', { name: 'Propose feed' }).waitFor();
-  await opened.expectClean();
+  opened.expectClean();
 }, 60_000);
 
 it('keeps what is proposed, and what was entered on it, over a reload; a double tap refuses none of it', async () => {
@@ -146,7 +146,7 @@ it('keeps what is proposed, and what was entered on it, over a reload; a double 
   await settled(page);
   await openRun();
   expect(await user.field(/^Taped length/).inputValue()).toBe(taped);
-  await opened.expectClean();
+  opened.expectClean();
 }, 60_000);
 
 it('accepts one part alone, and a bent run as it was bent; each is taken back to the byte', async () => {
