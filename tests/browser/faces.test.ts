@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type OpenedPage, VIEWPORTS, type ViewportName } from '../support/browser.ts';
-import { layoutFaults } from '../support/layout.ts';
+import { broken, layoutFaults } from '../support/layout.ts';
 import { drawn, textOf, untilText } from '../support/reading.ts';
 import { openForAll } from './support/opening.ts';
 import { headline } from './support/reading.ts';
@@ -78,6 +78,11 @@ describe('the customer face', () => {
     expect(await user.page.locator('input:visible, select:visible, textarea:visible').count()).toBe(0);
     expect(await textOf(user.page)).not.toMatch(/\bsafe\b|nprotected|1 to stop for/i);
     expect(await faultsAtEverySize()).toEqual(NONE);
+    await resize('phoneSideways');
+    const ratings = user.page.locator('.customer-fuses b');
+    expect(await ratings.count()).toBeGreaterThan(1);
+    expect(await broken(ratings)).toEqual([]);
+    await resize('tablet');
   });
 
   it('lets an amplifier be changed, and the tools be pulled out', async () => {

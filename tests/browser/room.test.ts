@@ -1,7 +1,7 @@
 import type { Locator } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { VIEWPORTS, type ViewportName } from '../support/browser.ts';
-import { clipped, layoutFaults, overlaps } from '../support/layout.ts';
+import { broken, clipped, layoutFaults, overlaps } from '../support/layout.ts';
 import { drawn, untilText } from '../support/reading.ts';
 import { openForTest } from './support/opening.ts';
 import { SAID } from './support/said.ts';
@@ -288,6 +288,21 @@ describe('a sheet over a column', () => {
     }
   });
 });
+
+it.each(['en', 'de'] as const)(
+  'a figure stands on one line with its unit, on the narrowest panel: %s',
+  async (locale) => {
+    const opened = await openForTest('phoneSideways', { locale });
+    const { page } = opened;
+    await untilText(page, SAID[locale].oneToStopFor);
+    const figures = page.locator(
+      '.run-table :is([data-field="length"] .figure, [data-field="drop"] .figure, [data-field="current"] > *)',
+    );
+    await expect.poll(() => figures.count()).toBeGreaterThan(20);
+    expect(await broken(figures)).toEqual([]);
+    opened.expectClean();
+  },
+);
 
 describe('a length in feet', () => {
   /** What stands in fields for lengths and is not seen whole. */

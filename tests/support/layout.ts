@@ -1,5 +1,5 @@
 /** Layout checks over what is visible now. Each answers one line per fault, naming the place; none is the wanted answer. */
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { type LayoutFaults, measureLayout } from './measureLayout.ts';
 
 /** The least width and height of anything a finger is to hit, in CSS pixels; with big fingers, 56. */
@@ -40,3 +40,14 @@ export const torn = async (page: Page): Promise<string[]> => (await measured(pag
 
 /** What makes the page scroll sideways. */
 export const sidewaysScroll = async (page: Page): Promise<string[]> => (await measured(page)).sideways;
+
+/** The text of those of the elements that stands on more than one line. */
+export const broken = (elements: Locator): Promise<string[]> =>
+  elements.evaluateAll((all) =>
+    all.flatMap((element) => {
+      const range = document.createRange();
+      range.selectNodeContents(element);
+      const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+      return lines.size > 1 ? [element.textContent ?? ''] : [];
+    }),
+  );
