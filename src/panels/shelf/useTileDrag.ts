@@ -4,31 +4,27 @@ import { carryToSketch } from '../../desk/carry.ts';
 import type { FittingKind } from '../../plan/schema.ts';
 import { useDeskStore } from '../useDesk.ts';
 
-interface Pressed {
-  kind: FittingKind;
-  pointerId: number;
-  from: { xPx: number; yPx: number };
-  box: DOMRect;
-  /** The tile lies on what is scrolled up and down: a finger that goes that way scrolls. A mouse has its wheel for it. */
-  scrolls: boolean;
-}
+type TileEvent = ReactPointerEvent<HTMLElement>;
+
+/** Where the finger came down, client px. */
+type Pressed = Parameters<typeof carryToSketch>[3];
 
 /** A finger that trembles on a tile is still on it, px beyond its edge. */
 const SLACK_PX = 4;
-/** From where its way is told, px. */
-const SLOP_PX = 8;
 
-const hasLeft = ({ box }: Pressed, { clientX, clientY }: { clientX: number; clientY: number }): boolean =>
-  clientX < box.left - SLACK_PX ||
-  clientX > box.right + SLACK_PX ||
-  clientY < box.top - SLACK_PX ||
-  clientY > box.bottom + SLACK_PX;
-
-/** Whether a finger goes more up or down than sideways on what scrolls so; the browser may say so only after it has left. */
-function hasScrolled({ scrolls, from }: Pressed, { clientX, clientY }: { clientX: number; clientY: number }): boolean {
-  const [dx, dy] = [Math.abs(clientX - from.xPx), Math.abs(clientY - from.yPx)];
-  return scrolls && dy > dx && dy > SLOP_PX;
+function hasLeft({ clientX, clientY, currentTarget }: TileEvent): boolean {
+  const { left, right, top, bottom } = currentTarget.getBoundingClientRect();
+  return Math.max(left - clientX, clientX - right, top - clientY, clientY - bottom) > SLACK_PX;
 }
+
+/**
+ * Whether a finger went more up or down than sideways on a tile that is scrolled so: a fast one has left it before the
+ * browser says that it scrolls. A mouse has its wheel for that.
+ */
+const hasScrolled = (from: Pressed, { clientX, clientY, currentTarget, pointerType }: TileEvent): boolean =>
+  Math.abs(clientY - from.yPx) > Math.abs(clientX - from.xPx) &&
+  pointerType !== 'mouse' &&
+  getComputedStyle(currentTarget).touchAction !== 'none';
 
 /** Handlers for the tile of a kind; `onCarried` is called when the sketch has taken it over. A tap stays a tap. */
 export function useTileDrag(onCarried: () => void) {
@@ -38,26 +34,21 @@ export function useTileDrag(onCarried: () => void) {
     pressed.current = null;
   };
   return (kind: FittingKind) => ({
-    onPointerDown: (event: ReactPointerEvent<HTMLElement>) => {
+    onPointerDown: ({ isPrimary, button, pointerId, pointerType, clientX, clientY, target }: TileEvent) => {
       // a second finger, or another button of the mouse, drags nothing
-      if (!event.isPrimary || event.button !== 0) {
+      if (!isPrimary || button !== 0) {
         forget();
         return;
       }
-      const { pointerId, clientX, clientY, currentTarget } = event;
-      const box = currentTarget.getBoundingClientRect();
-      const scrolls = event.pointerType !== 'mouse' && getComputedStyle(currentTarget).touchAction !== 'none';
-      pressed.current = { kind, pointerId, from: { xPx: clientX, yPx: clientY }, box, scrolls };
-      if (event.pointerType === 'mouse' && event.target instanceof Element) event.target.setPointerCapture?.(pointerId);
+      pressed.current = { xPx: clientX, yPx: clientY };
+      if (pointerType === 'mouse' && target instanceof Element) target.setPointerCapture?.(pointerId);
     },
-    onPointerMove: (event: ReactPointerEvent<HTMLElement>) => {
-      const press = pressed.current;
-      if (press === null || press.pointerId !== event.pointerId) return;
-      if (hasScrolled(press, event)) forget();
-      else if (hasLeft(press, event)) {
-        forget();
-        if (carryToSketch(desk, press.kind, event.nativeEvent, press.from)) onCarried();
-      }
+    onPointerMove: (event: TileEvent) => {
+      // only its own finger moves on it and leaves it: each is heard where it came down
+      const from = pressed.current;
+      if (from === null || !hasLeft(event)) return;
+      forget();
+      if (!hasScrolled(from, event) && carryToSketch(desk, kind, event.nativeEvent, from)) onCarried();
     },
     onPointerUp: forget,
     onPointerCancel: forget,

@@ -25,23 +25,18 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
 
 /** Short names, for the shelf. */
 export const kindsShort: Readonly<Record<FittingKind, string>> = {
-  battery: 'Batterie',
-  fuse: 'Sicherung',
+  ...kinds,
   passThrough: 'Durch\u00adführung',
   block: 'Verteiler',
-  amplifier: 'Endstufe',
   ground: 'Masse',
   breaker: 'Automat',
   bus: 'Schiene',
-  reducer: 'Reduzierung',
   load: 'Verbraucher',
-  alternator: 'Generator',
   jumpPost: 'Starthilfe',
   takeOff: 'Abgriff',
   charger: 'Lader',
   relay: 'Relais',
   switch: 'Schalter',
-  capacitor: 'Kondensator',
   continuation: 'Weiter',
 };
 

@@ -37,7 +37,6 @@ export const shelf = {
   moreHeld: (kind: string) => `Mehr Bauteile, in der Hand: ${kind}`,
   snap: 'Raster',
   fit: 'Einpassen',
-  bigFingers: 'Große Finger',
   tools: 'Werkzeuge',
   closeTools: 'Werkzeuge schließen',
   inHand: (what: string) => `, in der Hand: ${what}`,

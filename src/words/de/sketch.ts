@@ -42,8 +42,6 @@ export const live = {
   unprotected: 'Ungesichert',
   drop: 'Max. Spannungsfall',
   none: 'keine',
-  unprotectedFor: (length: string) => `${length} ungesichert`,
-  fromNose: 'Ab Front',
   fromSide: 'Ab rechter Seite',
   taped: (length: string) => `${length} nachgemessen`,
   continuesAt: (sheet: string) => `weiter auf: ${sheet}`,

@@ -25,23 +25,15 @@ export const kinds: Readonly<Record<FittingKind, string>> = {
 
 /** Short names, for the shelf. */
 export const kindsShort: Readonly<Record<FittingKind, string>> = {
-  battery: 'Battery',
-  fuse: 'Fuse',
-  passThrough: 'Pass-through',
+  ...kinds,
   block: 'Block',
-  amplifier: 'Amplifier',
   ground: 'Ground',
   breaker: 'Breaker',
-  bus: 'Bus bar',
-  reducer: 'Reducer',
   load: 'Load',
-  alternator: 'Alternator',
-  jumpPost: 'Jump post',
   takeOff: 'Take-off',
   charger: 'Charger',
   relay: 'Relay',
   switch: 'Switch',
-  capacitor: 'Capacitor',
   continuation: 'Continues',
 };
 

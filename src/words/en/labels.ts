@@ -37,7 +37,6 @@ export const shelf = {
   moreHeld: (kind: string) => `More fittings, ${kind} in the hand`,
   snap: 'Snap',
   fit: 'Fit',
-  bigFingers: 'Big fingers',
   tools: 'Tools',
   closeTools: 'Close tools',
   /** After 'Tools', for who does not see the symbol. */

@@ -43,8 +43,6 @@ export const live = {
   unprotected: 'Unprotected',
   drop: 'Worst drop',
   none: 'none',
-  unprotectedFor: (length: string) => `${length} unprotected`,
-  fromNose: 'From the nose',
   fromSide: 'From the right side',
   taped: (length: string) => `${length} taped`,
   continuesAt: (sheet: string) => `continues at ${sheet}`,
