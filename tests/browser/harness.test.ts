@@ -3,7 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { axe, COLOUR_RULES } from '../support/axe.ts';
 import { type OpenedPage, openPage } from '../support/browser.ts';
-import { clipped, crowded, overlaps, sidewaysScroll, smallTargets, torn } from '../support/layout.ts';
+import { broken, clipped, crowded, overlaps, sidewaysScroll, smallTargets, torn } from '../support/layout.ts';
 import { readRecords, untilText } from '../support/reading.ts';
 import { sharedBrowser } from './support/opening.ts';
 
@@ -137,6 +137,12 @@ describe('layout checks', () => {
     expect(await torn((await show(narrow('Hauptsicherungshalter'))).page)).toHaveLength(1);
     expect(await torn((await show(narrow('Haupt\u00adsicherungs\u00adhalter'))).page)).toEqual([]);
     expect(await torn((await show(narrow('two words of it'))).page)).toEqual([]);
+  });
+
+  it('broken: text that stands on two lines, but not one that has room on one', async () => {
+    const narrow = (text: string) => `<p style="width: 40px">${text}</p>`;
+    const { page } = await show(`${narrow('64.9 A')}${narrow('9 A')}`);
+    expect(await broken(page.locator('p'))).toEqual(['64.9 A']);
   });
 
   it('sidewaysScroll: something wider than the screen, or than the panel it is in', async () => {

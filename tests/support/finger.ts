@@ -112,11 +112,11 @@ export class Finger {
    * Down and on its way at once, and there it stays: were a frame waited for before it has surely moved, a busy machine
    * would make a long press of it.
    */
-  async slide(from: Place, to: Place, steps = MOVE_STEPS, id = 1): Promise<void> {
+  async slide(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {
     const first = startOfSlide(from, to, steps);
-    const started = this.down(from, id);
-    await Promise.all([started, this.move(first, 1, id)]);
-    if (steps > 1) await this.move(to, steps - 1, id);
+    const started = this.down(from);
+    await Promise.all([started, this.move(first, 1)]);
+    if (steps > 1) await this.move(to, steps - 1);
   }
 
   async drag(from: Place, to: Place, steps = MOVE_STEPS): Promise<void> {
